@@ -66,11 +66,12 @@ describe('the structure of the envelope', () => {
     }));
   });
 
-  it('never throws on a scanned text and never takes a damaged code for a different good one', () => {
+  it('refuses random text, and of a code that lost one character reads no more than stands there', () => {
     fc.assert(fc.property(fc.nat(frame(good).length - 1), (at) => {
       const whole = frame(good);
-      const read = readBoxCode(whole.slice(0, at) + whole.slice(at + 1));
-      if (read.ok) expect(buildBoxCode(read.fields).length).toBe(whole.length - 1);
+      const damaged = whole.slice(0, at) + whole.slice(at + 1);
+      const read = readBoxCode(damaged);
+      if (read.ok) expect(buildBoxCode(read.fields)).toBe(damaged);
     }));
     fc.assert(fc.property(fc.string({ unit: 'binary' }), (text) => {
       expect(readBoxCode(text).ok).toBe(false);
