@@ -1,4 +1,4 @@
-export { AQLS, isAql } from './aqls.ts';
+export { AQLS, aqlColumn, isAql } from './aqls.ts';
 export { codeLetter, INSPECTION_LEVELS } from './code-letter.ts';
 export type { CodeLetter, InspectionLevel } from './code-letter.ts';
 export { judgeSingle, tighterWouldAccept } from './judge-single.ts';
