@@ -10,15 +10,14 @@ import { outdated, refill, unattended } from './projection-shelf.ts';
 import { layOut, tuneReader, tuneWriter } from './schema.ts';
 import { SqliteJournal } from './sqlite-journal.ts';
 
-/** Milliseconds to wait for another program that holds the file, such as a database shell. */
-const patienceMs = 2_000;
-
 export interface SqliteJournalOptions {
   /** The journal's file; its folder is made when missing. */
   readonly file: string;
   readonly projections?: readonly Projection[];
   /** Present schema number of a slip type; 1 for all unless given. */
   readonly schemaOf?: (type: string) => number;
+  /** Milliseconds to wait for another program that holds the file, such as a database shell; 2 000 unless given. */
+  readonly patienceMs?: number;
 }
 
 /**
@@ -26,7 +25,7 @@ export interface SqliteJournalOptions {
  * again before this resolves.
  * @throws JournalFault `folderInUse` or `unknownLayout`, with a sentence for whoever started the server
  */
-export async function openSqliteJournal({ file, projections = [], schemaOf = () => 1 }: SqliteJournalOptions): Promise<SqliteJournal> {
+export async function openSqliteJournal({ file, projections = [], schemaOf = () => 1, patienceMs = 2_000 }: SqliteJournalOptions): Promise<SqliteJournal> {
   mkdirSync(dirname(file), { recursive: true });
   const unlock = lockFolder(file);
   const opened: Database.Database[] = [];
