@@ -1,5 +1,6 @@
 import { acceptanceLimits } from '../../metrology/decision-rules/index.ts';
 import { summarise } from '../../metrology/summary/index.ts';
+import type { Running } from '../../metrology/summary/index.ts';
 import { judgeSingle } from '../../sampling/attributes/index.ts';
 import { judgeVariables } from '../../sampling/variables/index.ts';
 import { BrokenThread } from '../broken-thread.ts';
@@ -113,9 +114,8 @@ function summaryOf(values: readonly number[]): ValueSummary {
   const { n, mean, s, min, max } = summarise(values);
   return { n, mean, s, min, max };
 }
-function runningSummary(running: { readonly n: number; readonly mean: number; readonly m2: number; readonly min: number; readonly max: number }): ValueSummary {
-  const { n, mean, m2, min, max } = running;
-  return { n, mean, s: n < 2 ? null : Math.sqrt(m2 / (n - 1)), min, max };
+function runningSummary({ n, mean, squares, min, max }: Running): ValueSummary {
+  return { n, mean, s: n < 2 ? null : Math.sqrt(squares / (n - 1)), min: min ?? mean, max: max ?? mean };
 }
 function broken(what: string): never {
   throw new BrokenThread(what);

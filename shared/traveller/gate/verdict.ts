@@ -1,5 +1,5 @@
 import type { AttributesPlan } from '../../sampling/attributes/index.ts';
-import type { VariablesJudgement, VariablesPlan } from '../../sampling/variables/index.ts';
+import type { VariablesPlan, VariablesVerdict } from '../../sampling/variables/index.ts';
 import type { AcceptBy, FindingClass } from '../plan/characteristic.ts';
 
 /** Summary of the values a result rests on; `s` is null for fewer than two. */
@@ -19,7 +19,7 @@ export interface ClassResult { readonly class: FindingClass; readonly plan: Attr
 
 export type ResultDetail =
   | { readonly by: 'attributes'; readonly classes: readonly ClassResult[] }
-  | { readonly by: 'variables'; readonly plan: VariablesPlan; readonly judged: VariablesJudgement; readonly summary: ValueSummary; readonly limits: JudgedLimits; /** Values outside the limits: where the two views disagree, the screen says so. */ readonly outside: number }
+  | { readonly by: 'variables'; readonly plan: VariablesPlan; readonly judged: VariablesVerdict; readonly summary: ValueSummary; readonly limits: JudgedLimits; /** Values outside the limits: where the two views disagree, the screen says so. */ readonly outside: number }
   | { readonly by: 'limits'; readonly accept: AcceptBy; readonly summary: ValueSummary; readonly limits: JudgedLimits; readonly outside: number }
   | { readonly by: 'everyPiece'; readonly summary: ValueSummary; readonly limits: JudgedLimits; readonly ejectAtMostPercent: number; /** Ejected, so no longer in the lot. */ readonly outside: number }
   | { readonly by: 'interval'; readonly looks: number; readonly looked: number; readonly found: number }

@@ -1,5 +1,5 @@
 import { startSwitching, switchingAfter } from '../../sampling/switching/index.ts';
-import type { SwitchingEvent, SwitchingMove } from '../../sampling/switching/index.ts';
+import type { SwitchingEvent, Move } from '../../sampling/switching/index.ts';
 import { BrokenThread } from '../broken-thread.ts';
 import type { Slip } from '../slip.ts';
 import type { SwitchingSlip } from './slips.ts';
@@ -10,10 +10,10 @@ export function evolveSwitching(switching: Switching | null, slip: Slip<Switchin
   const { body, stream, version, at } = slip;
   if (switching === null) {
     if (body.type !== 'switchingStarted') throw new BrokenThread(`the thread of ${stream} begins with ${body.type}`);
-    return { kind: 'switching', stream, version, product: body.product, gate: body.gate, characteristic: body.characteristic, class: body.class, rule: body.rule, events: [], state: startSwitching(body.rule), lastMove: null };
+    return { kind: 'switching', stream, version, product: body.product, gate: body.gate, characteristic: body.characteristic, class: body.class, rule: body.rule, aqlPercent: body.aqlPercent, events: [], state: startSwitching(body.rule, body.aqlPercent), lastMove: null };
   }
   const next = { ...switching, version };
-  const take = (events: readonly SwitchingEvent[], move: SwitchingMove | null): Switching => ({
+  const take = (events: readonly SwitchingEvent[], move: Move | null): Switching => ({
     ...next, events: [...switching.events, ...events], state: events.reduce(switchingAfter, switching.state), lastMove: move === null ? switching.lastMove : { ...move, at },
   });
   switch (body.type) {
@@ -21,7 +21,7 @@ export function evolveSwitching(switching: Switching | null, slip: Slip<Switchin
     case 'lotCounted': return body.counts ? take([body.event], body.moved) : next;
     case 'lotRecounted': {
       const events = switching.events.map((event) => (event.type === 'lotJudged' && event.original && event.lot === body.event.lot ? body.event : event));
-      return { ...next, events, state: events.reduce(switchingAfter, startSwitching(switching.rule)), lastMove: body.moved === null ? switching.lastMove : { ...body.moved, at } };
+      return { ...next, events, state: events.reduce(switchingAfter, startSwitching(switching.rule, switching.aqlPercent)), lastMove: body.moved === null ? switching.lastMove : { ...body.moved, at } };
     }
     case 'switchingSet':
       return take([

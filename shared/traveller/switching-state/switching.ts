@@ -1,4 +1,4 @@
-import type { SwitchingEvent, SwitchingMove, SwitchingRule, SwitchingState } from '../../sampling/switching/index.ts';
+import type { SwitchingEvent, Move, SwitchingRule, SwitchingState } from '../../sampling/switching/index.ts';
 
 /** The switching state of one product, gate, characteristic and class: the fold of its thread. */
 export interface Switching {
@@ -10,8 +10,9 @@ export interface Switching {
   readonly characteristic: string;
   readonly class: string | null;
   readonly rule: SwitchingRule;
+  readonly aqlPercent: number;
   /** All that counted, in order, so that a corrected verdict can be counted anew. */
   readonly events: readonly SwitchingEvent[];
   readonly state: SwitchingState;
-  readonly lastMove: (SwitchingMove & { readonly at: string }) | null;
+  readonly lastMove: (Move & { readonly at: string }) | null;
 }

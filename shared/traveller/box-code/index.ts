@@ -1,0 +1,1 @@
+export { boxCodeFault, buildBoxCode, readBoxCode } from '../../wire/box-code/index.ts';
