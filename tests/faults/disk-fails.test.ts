@@ -1,5 +1,6 @@
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Entry } from '../../server/journal/journal.ts';
 import { JournalFault } from '../../server/journal/journal-fault.ts';
 import type { Projection } from '../../server/journal/sqlite/projection.ts';
 import { entryOf, readingFor } from '../server/journal/entries.ts';
@@ -20,7 +21,10 @@ function foothold(apply: Projection['apply'] = () => undefined): Projection & { 
   };
 }
 
-const large = (clientId: string, stream: string) => entryOf(clientId, [{ stream, expectedVersion: 0, bodies: [{ type: 'weightsTaken', ...{ block: 'w'.repeat(400_000) } }] }]);
+function large(clientId: string, stream: string): Entry {
+  const block = { type: 'weightsTaken', weights: 'w'.repeat(400_000) };
+  return entryOf(clientId, [{ stream, expectedVersion: 0, bodies: [block] }]);
+}
 
 describe('when the disk fails', () => {
   let place: SqlitePlace;
@@ -33,7 +37,7 @@ describe('when the disk fails', () => {
     await journal.append(readingFor('lot L-1', 0));
     const pages = Number(hold.writer().pragma('page_count', { simple: true }));
     hold.writer().pragma(`max_page_count = ${pages + 20}`); // SQLite then reports SQLITE_FULL as it does for a full disk
-    const group = await Promise.allSettled([journal.append(readingFor('lot L-1', 1)), journal.append(large('c-large', 'lot L-2')), journal.append(readingFor('lot L-3', 0))]);
+    const group = await Promise.allSettled([readingFor('lot L-1', 1), large('c-large', 'lot L-2'), readingFor('lot L-3', 0)].map((entry) => journal.append(entry)));
     for (const one of group) expect(one).toMatchObject({ status: 'rejected', reason: { name: 'JournalFault', kind: 'fault' } });
     expect(await journal.follow(0, 10)).toHaveLength(1);
     expect((await journal.append(readingFor('lot L-1', 1))).repeated).toBe(false);
@@ -56,7 +60,10 @@ describe('when the disk fails', () => {
   it('takes nothing more after a failed sync until it is opened again, and still reads', async () => {
     // A sync cannot be made to fail from here; the database's own error is thrown in its place.
     let failing = false;
-    const journal = await place.open({ projections: [foothold(() => { if (failing) throw new Database.SqliteError('disk I/O error', 'SQLITE_IOERR_FSYNC'); })] });
+    const failingSync = foothold(() => {
+      if (failing) throw new Database.SqliteError('disk I/O error', 'SQLITE_IOERR_FSYNC');
+    });
+    const journal = await place.open({ projections: [failingSync] });
     await journal.append(readingFor('lot L-1', 0));
     failing = true;
     const group = await Promise.allSettled([journal.append(readingFor('lot L-1', 1)), journal.append(readingFor('lot L-2', 0))]);

@@ -25,6 +25,11 @@ function typeOf(bodyText: string): unknown {
   return body.type;
 }
 
+/** Told only when no stream shows the loss: its slips and its head went together. */
+function goneFrom(position: number): Broken {
+  return { stream: '', version: 0, position, why: `the slip at position ${position} is gone, and nothing left names its stream` };
+}
+
 interface Seen extends Head {
   readonly position: number;
 }
@@ -36,12 +41,17 @@ function firstCutShort(db: Database, seen: ReadonlyMap<string, Seen>): Broken | 
     withoutHead.delete(stream);
     const last = seen.get(stream) ?? { stream, version: 0, hash: noSlipBefore, position: 0 };
     if (last.version === version && last.hash === hash) continue;
-    if (last.version === version) return { stream, version, position: last.position, why: `slip ${version} of ${stream} has another hash than its head: one of the two was replaced` };
+    const { position } = last;
+    if (last.version === version) {
+      return { stream, version, position, why: `slip ${version} of ${stream} has another hash than its head: one of the two was replaced` };
+    }
     const why = `${stream} ends at slip ${last.version}, but its head names slip ${version}`;
-    return { stream, version: Math.min(last.version, version) + 1, position: last.position, why };
+    return { stream, version: Math.min(last.version, version) + 1, position, why };
   }
   const [headless] = withoutHead.values();
-  return headless === undefined ? null : { stream: headless.stream, version: headless.version, position: headless.position, why: `${headless.stream} has slips but no head` };
+  if (headless === undefined) return null;
+  const { stream, version, position } = headless;
+  return { stream, version, position, why: `${stream} has slips but no head` };
 }
 
 /**
@@ -56,7 +66,7 @@ export async function verifyChain(db: Database): Promise<Verification> {
   for (;;) {
     const rows = rowsAfter(db, position, pageOfSlips);
     for (const slip of rows) {
-      if (slip.position !== position + 1) gap ??= { stream: '', version: 0, position: position + 1, why: `the slip at position ${position + 1} is gone, and nothing left names its stream` };
+      if (slip.position !== position + 1) gap ??= goneFrom(position + 1);
       const broken = whyBroken(slip, seen.get(slip.stream) ?? { stream: slip.stream, version: 0, hash: noSlipBefore });
       if (broken !== null) return { slips, streams: seen.size, firstBroken: { stream: slip.stream, position: slip.position, ...broken } };
       position = slip.position;

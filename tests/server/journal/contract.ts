@@ -50,7 +50,10 @@ export function journalContract(name: string, newPlace: () => Promise<Place>): v
         expect(receipt).toMatchObject({ clientId: 'c-1', repeated: false });
         expect(await journal.read('lot L-1')).toEqual(receipt.slips);
         expect(receipt.slips).toMatchObject([
-          { stream: 'lot L-1', version: 1, type: 'readingTaken', schema: 1, at: '2025-03-03T06:30:00.000Z', by: 'B-07', bench: 'final visual 2', clientId: 'c-1', body: reading(1, 4.75) },
+          {
+            stream: 'lot L-1', version: 1, type: 'readingTaken', schema: 1, at: '2025-03-03T06:30:00.000Z', by: 'B-07', bench: 'final visual 2',
+            clientId: 'c-1', body: reading(1, 4.75),
+          },
           { stream: 'lot L-1', version: 2, body: reading(2, 4.77) },
         ]);
       });
@@ -125,7 +128,8 @@ export function journalContract(name: string, newPlace: () => Promise<Place>): v
       ]);
 
       it('writes them all', async () => {
-        expect((await journal.append(verdict('c-1', 0))).slips.map(({ stream, version }) => `${stream}/${version}`)).toEqual(['lot L-1/1', 'lot L-1/2', 'switching P-1/1']);
+        const { slips } = await journal.append(verdict('c-1', 0));
+        expect(slips.map(({ stream, version }) => `${stream}/${version}`)).toEqual(['lot L-1/1', 'lot L-1/2', 'switching P-1/1']);
       });
 
       it('writes none when one has moved', async () => {
@@ -201,7 +205,7 @@ export function journalContract(name: string, newPlace: () => Promise<Place>): v
       it('writes the good ones around a stale one', async () => {
         const results = await outcomes([
           journal.append(readingFor('lot L-1', 0)),
-          journal.append(entryOf('stale', [{ stream: 'lot L-2', expectedVersion: 0, bodies: [reading(1)] }, { stream: 'lot L-1', expectedVersion: 0, bodies: [reading(1)] }])),
+          journal.append(entryOf('stale', ['lot L-2', 'lot L-1'].map((stream) => ({ stream, expectedVersion: 0, bodies: [reading(1)] })))),
           journal.append(readingFor('lot L-1', 1)),
           journal.append(readingFor('lot L-2', 0)),
         ]);

@@ -1,6 +1,6 @@
-import type { Database } from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { JournalFault } from '../../../server/journal/journal-fault.ts';
+import type { Projection } from '../../../server/journal/sqlite/projection.ts';
 import type { SqliteJournal } from '../../../server/journal/sqlite/sqlite-journal.ts';
 import { journalContract } from './contract.ts';
 import { readingFor } from './entries.ts';
@@ -23,7 +23,12 @@ describe('a journal in SQLite', () => {
   it('writes ahead of the file and syncs the disk at every commit', async () => {
     await journal.close();
     const found: unknown[] = [];
-    const look = { name: 'look', version: 1, create: (db: Database) => found.push(db.pragma('journal_mode', { simple: true }), db.pragma('synchronous', { simple: true })), apply: () => undefined };
+    const look: Projection = {
+      name: 'look',
+      version: 1,
+      create: (db) => ['journal_mode', 'synchronous'].forEach((name) => found.push(db.pragma(name, { simple: true }))),
+      apply: () => undefined,
+    };
     journal = await place.open({ projections: [look] });
     expect(found, 'synchronous 2 is FULL (sqlite.org, PRAGMA synchronous)').toEqual(['wal', 2]);
   });
