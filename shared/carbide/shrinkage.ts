@@ -29,26 +29,25 @@ export function shrinkageNumbers(shrinkage: number): ShrinkageNumbers {
 
 /** The sintered piece that is wanted, and what the powder loses on the way. */
 export type PressRequest = {
-  readonly sinteredVolumeCm3: number;
+  readonly sinteredVolumeMm3: number;
   readonly sinteredDensityGPerCm3: number;
   /** Organic binder's share of the pressed mass, 0 … 0.2; all of it leaves. */
   readonly binderFraction: number;
   /** Further loss of the mass left (oxygen, carbon), 0 … 0.05; 0 when left out. */
   readonly furtherLossFraction?: number | undefined;
-  /** Linear shrinkage on the green size, 0 … 0.5. */
-  readonly shrinkage: number;
-  /** A size of the sintered piece whose green size is asked for. */
-  readonly sinteredMm?: number | undefined;
+  /** Linear shrinkage on the green size, a fraction, 0 … 0.5. */
+  readonly linearShrinkage: number;
+  /** The size of the sintered piece whose green size is asked for, such as its thickness. */
+  readonly sinteredLengthMm: number;
 };
 
 /** What to press. */
 export type PressTargets = {
   readonly pressWeightG: number;
-  readonly greenVolumeCm3: number;
+  readonly greenVolumeMm3: number;
   readonly greenDensityGPerCm3: number;
+  readonly greenLengthMm: number;
   readonly dieFactor: number;
-  /** Only where `sinteredMm` was given. */
-  readonly greenMm?: number;
 };
 
 /**
@@ -58,19 +57,17 @@ export type PressTargets = {
  * @see mass balance, derived: the pressed mass less what leaves is the sintered mass
  */
 export function pressTargets(request: PressRequest): PressTargets {
-  const { sinteredVolumeCm3, sinteredDensityGPerCm3, binderFraction, furtherLossFraction = 0, shrinkage, sinteredMm } = request;
-  requireFinite('sinteredVolumeCm3', sinteredVolumeCm3, Number.MIN_VALUE);
+  const { sinteredVolumeMm3, sinteredDensityGPerCm3, binderFraction, furtherLossFraction = 0, linearShrinkage: shrinkage, sinteredLengthMm } = request;
+  requireFinite('sinteredVolumeMm3', sinteredVolumeMm3, Number.MIN_VALUE);
   requireFinite('sinteredDensityGPerCm3', sinteredDensityGPerCm3, Number.MIN_VALUE, 100);
   requireFinite('binderFraction', binderFraction, 0, 0.2);
   requireFinite('furtherLossFraction', furtherLossFraction, 0, 0.05);
-  if (sinteredMm !== undefined) requireFinite('sinteredMm', sinteredMm, Number.MIN_VALUE);
+  requireFinite('sinteredLengthMm', sinteredLengthMm, Number.MIN_VALUE);
   const { dieFactor, volumeRatio } = shrinkageNumbers(shrinkage);
-  const pressWeightG = (sinteredVolumeCm3 * sinteredDensityGPerCm3) / ((1 - binderFraction) * (1 - furtherLossFraction));
-  const greenVolumeCm3 = sinteredVolumeCm3 / volumeRatio;
-  return {
-    pressWeightG, greenVolumeCm3, greenDensityGPerCm3: pressWeightG / greenVolumeCm3, dieFactor,
-    ...(sinteredMm === undefined ? {} : { greenMm: sinteredMm * dieFactor }),
-  };
+  const pressWeightG = ((sinteredVolumeMm3 / 1000) * sinteredDensityGPerCm3) / ((1 - binderFraction) * (1 - furtherLossFraction));
+  const greenVolumeMm3 = sinteredVolumeMm3 / volumeRatio;
+  const greenDensityGPerCm3 = (1000 * pressWeightG) / greenVolumeMm3;
+  return { pressWeightG, greenVolumeMm3, greenDensityGPerCm3, greenLengthMm: sinteredLengthMm * dieFactor, dieFactor };
 }
 
 /**

@@ -1,5 +1,5 @@
 import { neverReached } from '../../ground/never-reached.ts';
-import { OutsideDomain, requireWhole } from '../../ground/outside-domain.ts';
+import { requireWhole } from '../../ground/outside-domain.ts';
 import type { Severity } from '../attributes/index.ts';
 import { limitNumber } from './limit-numbers.ts';
 import type { JudgedPlan, LotOutcome, MoveReason, SwitchingState } from './switching-state.ts';
@@ -34,8 +34,9 @@ const REDUCED_FROM_SCORE = 30;
  * normal again after 5 accepted in a row; discontinued when 5 lots not accepted have added up in one run on tightened; resumed, by
  * authority only, on tightened; reduced ended by a lot not accepted or one that ended in the gap, by production that is not steady, or
  * by the authority. They differ in how reduced begins: ISO 2859-1 by a score of 30, MIL-STD-105E by ten lots within a limit number.
- * Lots that came back, lots opened under another severity and lots judged while discontinued change nothing.
- * @throws OutsideDomain when `resumed` arrives at a stream that is not discontinued, or a count is no count
+ * Lots that came back, lots opened under another severity and lots judged while discontinued change nothing; nor does resuming what is not
+ * discontinued: a verdict corrected later can leave such a word behind when the stream is counted anew.
+ * @throws OutsideDomain when a count is no count
  * @see ISO 2859-1:1999 9.3, 9.4 (from memory); MIL-STD-105E 4.7, 4.8, 4.10.1.4 (seen). Where the texts are silent: docs/methods/switching.md
  */
 export function switchingAfter(state: SwitchingState, event: SwitchingEvent): SwitchingState {
@@ -50,8 +51,7 @@ export function switchingAfter(state: SwitchingState, event: SwitchingEvent): Sw
       return !event.allowed && state.severity === 'reduced' ? moved(stated, 'normal', 'reducedWithdrawn', []) : perhapsReduced(stated);
     }
     case 'resumed':
-      if (state.severity !== 'discontinued') throw new OutsideDomain('event resumed', 'sent to a discontinued stream', state.severity);
-      return moved(state, 'tightened', 'resumedByAuthority', []);
+      return state.severity === 'discontinued' ? moved(state, 'tightened', 'resumedByAuthority', []) : state;
     default: return neverReached(event);
   }
 }
