@@ -20,6 +20,17 @@ describe('switching of a stream of lots', () => {
     expect(lastMove(steady, reduced)?.lots).toHaveLength(10);
   });
 
+  it.each<[SwitchingEvent, SwitchingEvent]>([
+    [{ type: 'steadySet', steady: true }, { type: 'reducedAllowedSet', allowed: true }],
+    [{ type: 'reducedAllowedSet', allowed: true }, { type: 'steadySet', steady: true }],
+  ])('needs both words for reduced, whichever comes first', (one, other) => {
+    for (const start of [startSwitching('ISO 2859-1'), startSwitching('MIL-STD-105E', 1)]) {
+      const half = lots(switchingAfter(start, one), 'AAAAAAAAAAAA');
+      expect(half.severity).toBe('normal');
+      expect(switchingAfter(half, other).severity).toBe('reduced');
+    }
+  });
+
   it.each<[SwitchingEvent, string]>([
     [{ type: 'steadySet', steady: false }, 'notSteady'],
     [{ type: 'reducedAllowedSet', allowed: false }, 'reducedWithdrawn'],

@@ -13,6 +13,21 @@ describe('judging by variables', () => {
     expect(verdict).toEqual({ mean: 10, s: 0, pUpperPercent: percent, pPercent: percent, accepted, form: 'M', statistic: percent, limit: 3.32, outside });
   });
 
+  it('accepts at k itself and not a hair below it (Form 1)', () => {
+    // Mean 0 and s = √2.5: with the upper limit at 1.53 s, Q is k to the last digit or so.
+    const values = [-2, -1, 0, 1, 2];
+    const atK = 1.53 * Math.sqrt(2.5);
+    expect(judgeVariables({ values, upper: atK * (1 + 1e-14), plan })).toMatchObject({ form: 'k', accepted: true });
+    expect(judgeVariables({ values, upper: atK * (1 - 1e-14), plan })).toMatchObject({ form: 'k', accepted: false });
+  });
+
+  it('accepts up to M itself and not beyond (Form 2)', () => {
+    const sample = { values: [-2, -1, 0, 1, 2], lower: -3, upper: 2.6 };
+    const { pPercent } = judgeVariables({ ...sample, plan });
+    expect(judgeVariables({ ...sample, plan: { ...plan, mPercent: pPercent } }).accepted).toBe(true);
+    expect(judgeVariables({ ...sample, plan: { ...plan, mPercent: pPercent * (1 - 1e-14) } }).accepted).toBe(false);
+  });
+
   it('survives being written down and read back', () => {
     const verdict = judgeVariables({ values: [10, 10, 10, 10, 10], lower: 9, upper: 11, plan });
     expect(JSON.parse(JSON.stringify(verdict))).toEqual(verdict);
