@@ -46,7 +46,8 @@ export const benchSections: readonly (readonly [string, TemplateResult])[] = [
     <gh-verdict></gh-verdict></div>`],
   ['gh-demand', html`<gh-demand context="L-0417 · gate 60 · final visual" demand="Look at 32 pieces" hint="Trays 2 and 5, as drawn. Accept to 2.">
     <gh-button kind="primary">All 32 are good</gh-button><gh-button>Show which pieces</gh-button></gh-demand>`],
-  ['gh-slip-stack gh-slip', html`<gh-slip-stack label="Traveller of L-0417" earlier="Show 312 earlier slips">
+  ['gh-slip-stack gh-slip gh-traveller-head', html`<gh-traveller-head heading-level="3" subject="L-0417" what="CNMG 120408, coated, 1 200 pieces" state="open" state-word="In work at gate 40" .facts=${[{ label: 'Powder batch', text: 'P-031' }, { label: 'Furnace charge', text: 'S-118' }, { label: 'Coating charge', text: 'C-044' }, { label: 'Plan', text: 'version 7' }, { label: 'Opened', text: '4 Mar 2024' }]}></gh-traveller-head>
+  <gh-slip-stack label="Traveller of L-0417" earlier="Show 312 earlier slips">
     <gh-slip number="313" at="06:12" datetime="2024-03-05T06:12" who="V. Holub" bench="Dimensions 1" sentence="Gate 40 opened: read 13 pieces, letter F, normal, form s, AQL 1.0"></gh-slip>
     <gh-slip number="314" at="06:14" who="V. Holub" bench="Dimensions 1" sentence="13 pieces drawn from trays 2 and 5" foldable .words=${{ unfold: 'Show detail', fold: 'Fold away' }}>Tray 2</gh-slip>
     <gh-slip number="315" at="06:31" who="V. Holub" bench="Dimensions 1" state="corrected" state-word="Corrected by slip 316" sentence="Piece 3 read 47.83 mm"></gh-slip>

@@ -16,7 +16,7 @@ export class GhBenchRow extends LitElement {
       }
       a {
         display: grid;
-        grid-template-columns: 26px 8.2em minmax(0, 1.1fr) minmax(0, 1.3fr) minmax(9em, auto) 1.4em;
+        grid-template-columns: 26px 8.2em minmax(0, 1fr) minmax(0, 1.2fr) minmax(0, 0.9fr) 1.4em;
         align-items: center;
         column-gap: var(--pad);
         min-block-size: var(--target-primary);
@@ -34,7 +34,7 @@ export class GhBenchRow extends LitElement {
         background: radial-gradient(circle at 50% 50%, var(--tray-deep) 0 4.4px, var(--line-strong) 4.5px 5.3px, transparent 5.6px) center top / 26px 22px
           round;
       }
-      .lot { font-family: var(--face-figures); font-size: var(--text-large); font-weight: 700; white-space: nowrap; }
+      .lot { font-family: var(--face-figures); font-size: var(--text-large); font-weight: 700; overflow-wrap: anywhere; }
       .pair { display: grid; min-inline-size: 0; }
       .pair > * { overflow-wrap: anywhere; }
       .demand { font-weight: 650; }

@@ -30,7 +30,8 @@ export class GhPinPad extends LitElement {
       .pad {
         display: grid;
         gap: var(--gap);
-        inline-size: calc(3 * var(--key) + 2 * var(--gap));
+        grid-template-columns: minmax(0, 1fr);
+        inline-size: calc(4 * var(--key) + 3 * var(--gap));
       }
       .typed {
         display: flex;
@@ -54,7 +55,7 @@ export class GhPinPad extends LitElement {
       }
       .keys {
         display: grid;
-        grid-template-columns: repeat(3, var(--key));
+        grid-template-columns: repeat(4, var(--key));
         grid-auto-rows: var(--key);
         gap: var(--gap);
       }
@@ -72,6 +73,9 @@ export class GhPinPad extends LitElement {
         background: var(--slip-under);
         font-size: var(--text-small);
         overflow-wrap: anywhere;
+      }
+      .tall {
+        grid-row: span 2;
       }
       .broad {
         grid-column: span 3;
@@ -95,6 +99,7 @@ export class GhPinPad extends LitElement {
     const { words, busy, typed } = this;
     const key = (label: string, kind: string, press: () => void) =>
       html`<button type="button" class="key ${kind}" aria-disabled=${busy ? 'true' : nothing} @click=${press}>${label}</button>`;
+    const digits = (row: string) => row.split('').map((digit) => key(digit, 'digit', () => this.#press(digit)));
     return html`<div class="pad" role="group" aria-label=${words.label} @keydown=${this.#hear}>
       <div>
         <span class="printed" aria-hidden="true">${words.label}</span>
@@ -105,9 +110,8 @@ export class GhPinPad extends LitElement {
         <p class="error" role="alert">${this.error}</p>
       </div>
       <div class="keys">
-        ${'123456789'.split('').map((digit) => key(digit, 'digit', () => this.#press(digit)))}
-        ${key(words.clear, 'side', () => this.#keep(''))} ${key('0', 'digit', () => this.#press('0'))}
-        ${key(words.backspace, 'side', () => this.#keep(this.#pin.slice(0, -1)))} ${key(words.enter, 'primary broad', () => this.#enter())}
+        ${digits('123')} ${key(words.backspace, 'side', () => this.#keep(this.#pin.slice(0, -1)))} ${digits('456')}
+        ${key(words.clear, 'side tall', () => this.#keep(''))} ${digits('789')} ${digits('0')} ${key(words.enter, 'primary broad', () => this.#enter())}
       </div>
     </div>`;
   }

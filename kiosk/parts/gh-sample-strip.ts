@@ -24,7 +24,7 @@ export class GhSampleStrip extends LitElement {
   static override styles = [
     partStyles,
     css`
-      figure { margin: 0; }
+      figure { margin: 0; position: relative; }
       figcaption { display: flex; padding-block-end: 0.25em; }
       svg { display: block; inline-size: 100%; block-size: var(--strip-height, 230px); overflow: visible; }
       .sheet { fill: var(--slip); }
@@ -47,6 +47,7 @@ export class GhSampleStrip extends LitElement {
       .next { fill: var(--slip-under); stroke: var(--link); stroke-width: 2.5; }
       .pointer { fill: var(--link); }
       .missing { fill: none; stroke: var(--ink-soft); stroke-width: 2; }
+      .box { stroke-dasharray: 4 3; }
       table { border-collapse: collapse; margin-block-start: 0.6em; }
       th, td { text-align: start; padding: 0.15em 1em 0.15em 0; border-block-end: var(--rule) solid var(--line); }
       td.figure { text-align: end; }
@@ -80,13 +81,13 @@ export class GhSampleStrip extends LitElement {
     return html`<figure>
       <figcaption class="printed" aria-hidden="true">${words.caption}</figcaption>
       <svg aria-hidden="true" focusable="false">${stripDrawing(pieces, limits, { ...room, margin: longest === 0 ? 1 : longest * 9.2 + 14 })}</svg>
-      <table class=${this.showTable ? '' : 'unseen'}>
+      <div class=${this.showTable ? '' : 'unseen'}><table>
         <caption class="unseen">${words.caption}</caption>
         <thead><tr><th scope="col">${words.piece}</th><th scope="col">${words.value}</th><th scope="col">${words.standing}</th></tr></thead>
         <tbody>
           ${pieces.map(({ label, text, standingWord }) => html`<tr><th scope="row" class="figure">${label}</th><td class="figure">${text}</td><td>${standingWord}</td></tr>`)}
         </tbody>
-      </table>
+      </table></div>
     </figure>`;
   }
 

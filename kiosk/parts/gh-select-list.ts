@@ -49,7 +49,7 @@ export class GhSelectList extends LitElement {
       label:has(:checked) { background: var(--calm-ground); color: var(--on-calm); border-color: var(--calm-ground); font-weight: 650; --calm: var(--on-calm); --good: var(--on-calm); --bad: var(--on-calm); --held: var(--on-calm); --link: var(--on-calm); }
       label:has(:focus-visible) { outline: 3px solid var(--focus); outline-offset: 2px; }
       label:has(:disabled) { border-style: dotted; color: var(--ink-soft); cursor: default; }
-      input { appearance: none; outline: none; margin: 0; inline-size: 1.1em; block-size: 1.1em; border: var(--rule-strong) solid currentColor; border-radius: 50%; display: grid; place-items: center; }
+      input { appearance: none; color: inherit; flex: none; outline: none; margin: 0; inline-size: 1.1em; block-size: 1.1em; border: var(--rule-strong) solid currentColor; border-radius: 50%; display: grid; place-items: center; }
       input[type='checkbox'] { border-radius: 0; }
       input:checked::before { content: ''; inline-size: 0.55em; block-size: 0.55em; background: currentColor; border-radius: inherit; }
       .text { display: grid; min-inline-size: 0; overflow-wrap: anywhere; }

@@ -16,7 +16,7 @@ export class GhStateMark extends LitElement {
       }
       .mark {
         display: inline-flex;
-        align-items: center;
+        align-items: baseline;
         gap: 0.4em;
         font-weight: 650;
         white-space: nowrap;
@@ -25,6 +25,7 @@ export class GhStateMark extends LitElement {
         inline-size: var(--mark, 1.4em);
         block-size: var(--mark, 1.4em);
         flex: none;
+        align-self: center;
       }
       :host([size='small']) svg {
         inline-size: 1.05em;

@@ -18,6 +18,7 @@ export * from './gh-state-mark.ts';
 export * from './gh-table.ts';
 export * from './gh-tabs.ts';
 export * from './gh-tally-key.ts';
+export * from './gh-traveller-head.ts';
 export * from './gh-tray-map.ts';
 export * from './gh-verdict.ts';
 export * from './state-name.ts';

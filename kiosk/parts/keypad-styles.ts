@@ -8,11 +8,13 @@ export const keypadStyles = css`
   }
   .pad {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: var(--gap);
     inline-size: calc(4 * var(--key) + 3 * var(--gap));
   }
   .display {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 2px;
   }
   .window {
@@ -30,6 +32,7 @@ export const keypadStyles = css`
   }
   input {
     flex: 1;
+    inline-size: 0;
     min-inline-size: 0;
     font: inherit;
     font-family: var(--face-figures);

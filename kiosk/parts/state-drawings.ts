@@ -33,7 +33,7 @@ export const stateDrawings: Readonly<Record<StateName, SVGTemplateResult>> = {
   online: svg`${line('M1 12h6M17 12h6')}${fill('M6 6h12v12H6z')}`,
   kept: svg`${line('M2.2 11v9.8h19.6V11')}${fill('M6.5 2h11v15h-11z')}`,
   refused: svg`${line('M5.2 2.2h13.6v19.6H5.2z')}${line('M1.5 20 22.5 4')}`,
-  corrected: svg`${line('M3 7.5h18M3 17.5h13')}${line('m5 11 14-7')}`,
+  corrected: svg`${fill('M2 5h20v3.2H2zM2 16h14v4.6H2z')}${line('m4 12 16-11')}`,
   overdue: svg`${line('M4 2.5h16M4 21.5h16M6 3c0 5 3.5 7 6 9-2.5 2-6 4-6 9M18 3c0 5-3.5 7-6 9 2.5 2 6 4 6 9')}${fill('M7 20.5c.5-3 3-4 5-5.5 2 1.5 4.5 2.5 5 5.5z')}`,
   due: svg`${line('M4 2.5h16M4 21.5h16M6 3c0 5 3.5 7 6 9-2.5 2-6 4-6 9M18 3c0 5-3.5 7-6 9 2.5 2 6 4 6 9')}${fill('M7.5 6h9c-1 2.5-3 3.7-4.5 5-1.5-1.3-3.5-2.5-4.5-5z')}`,
   caution: svg`${line('M12 3 22 20.8H2z')}${fill('M10.8 9h2.4v6h-2.4zM10.8 16.3h2.4v2.4h-2.4z')}`,

@@ -24,34 +24,35 @@ export function stripDrawing(
   const place = stripScale(limits, pieces.flatMap(({ value }) => (value === null ? [] : [value])));
   const floor = height - foot;
   const y = (value: number): number => floor - place(value).at * floor;
-  const slot = (width - margin) / Math.max(pieces.length, 1);
+  const slot = Math.max(width - margin, 0) / Math.max(pieces.length, 1);
   const size = Math.max(3.5, Math.min(9, slot * 0.34));
   const every = [1, 2, 5, 10, 20, 50, 100].find((step) => slot * step >= 24) ?? 200;
+  const across = Math.max(width - margin, 0);
   const line = (limit: StripLimits['lower'], kind: string) =>
-    limit === null ? '' : svg`<line class=${kind} x1=${margin} x2=${width} y1=${y(limit.value)} y2=${y(limit.value)}/>
-      <text class="limit" x=${margin - 8} y=${y(limit.value) + 4.5} text-anchor="end">${limit.text}</text>`;
+    limit === null ? '' : svg`<line class=${kind} x1=${margin} x2=${width} y1=${y(limit.value)} y2=${y(limit.value)}/>`;
   const band = (from: number | null, to: number | null, kind: string) =>
-    from === null || to === null || to <= from ? '' : svg`<rect class=${kind} x=${margin} width=${width - margin} y=${from} height=${to - from}/>`;
+    from === null || to === null || to <= from ? '' : svg`<rect class=${kind} x=${margin} width=${across} y=${from} height=${to - from}/>`;
   const at = (limit: StripLimits['lower']) => (limit === null ? null : y(limit.value));
   return svg`
     <defs>
       <pattern id="hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><line class="hatch" x1="0" x2="0" y1="0" y2="7"/></pattern>
       <pattern id="dots" width="6" height="6" patternUnits="userSpaceOnUse"><circle class="dot" cx="1.5" cy="1.5" r="0.9"/><circle class="dot" cx="4.5" cy="4.5" r="0.9"/></pattern>
     </defs>
-    <rect class="sheet" x=${margin} y="0" width=${width - margin} height=${floor}/>
+    <rect class="sheet" x=${margin} y="0" width=${across} height=${floor}/>
     ${band(limits.upper === null ? null : 0, at(limits.upper), 'beyond')}
     ${band(at(limits.lower), limits.lower === null ? null : floor, 'beyond')}
     ${band(at(limits.upper), at(limits.guardUpper), 'guarded')}
     ${band(at(limits.guardLower), at(limits.lower), 'guarded')}
     ${pieces.map((piece, index) => {
       const x = margin + slot * (index + 0.5);
-      const named = (index + 1) % every === 0 || (index === 0 && every <= 2);
+      const named = (index + 1) % every === 0;
       return svg`<line class="rung" x1=${margin + slot * (index + 1)} x2=${margin + slot * (index + 1)} y1="0" y2=${floor + (named ? 5 : 3)}/>
         ${named || piece.standing === 'next' ? svg`<text class="number" x=${x} y=${height - 6} text-anchor="middle">${piece.label}</text>` : ''}`;
     })}
     ${line(limits.target, 'target')}${line(limits.guardUpper, 'guard')}${line(limits.guardLower, 'guard')}
     ${line(limits.upper, 'wall')}${line(limits.lower, 'wall')}
-    <rect class="frame" x=${margin} y="0" width=${width - margin} height=${floor}/>
+    ${limitTexts(limits, y).map(({ text, at: height }) => svg`<text class="limit" x=${margin - 8} y=${height + 5} text-anchor="end">${text}</text>`)}
+    <rect class="frame" x=${margin} y="0" width=${across} height=${floor}/>
     ${pieces.map((piece, index) => pieceDrawing(piece, margin + slot * (index + 0.5), slot, floor, size, place))}`;
 }
 
@@ -61,7 +62,7 @@ function pieceDrawing(
   if (standing === 'next')
     return svg`<rect class="next" x=${x - slot / 2} y="0" width=${slot} height=${floor}/><path class="pointer" d="M${x - size} ${floor - 4}h${2 * size}L${x} ${floor - 4 - 1.8 * size}z"/>`;
   if (standing === 'missing')
-    return svg`<path class="missing" d="M${x - size * 0.8} ${floor / 2 - 7}h${size * 1.6}M${x - size * 0.8} ${floor / 2 + 7}h${size * 1.6}M${x - size * 0.8} ${floor / 2 + 18}L${x + size * 0.8} ${floor / 2 - 18}"/>`;
+    return svg`<rect class="missing box" x=${x - size} y=${floor / 2 - size} width=${2 * size} height=${2 * size}/><path class="missing" d="M${x - size * 1.5} ${floor / 2 + size * 1.5}l${size * 3} ${-size * 3}"/>`;
   if (standing === 'waiting' || value === null) return '';
   const { at, beyond } = place(value);
   const y = floor - at * floor;
@@ -75,4 +76,20 @@ function pieceDrawing(
   return beyond === 'no'
     ? svg`<path class="out" d="${turned(r)}M${x - r} ${y}h${2 * r}"/>${words}`
     : svg`<path class="out" d=${arrow}/>${words}`;
+}
+
+// Walls and target keep their texts at their lines; a guard's text that would touch its wall's moves towards the middle.
+function limitTexts(limits: StripLimits, y: (value: number) => number): readonly { readonly text: string; readonly at: number }[] {
+  const room = 17;
+  const [upper, lower] = [limits.upper, limits.lower].map((line) => (line === null ? null : y(line.value)));
+  const placed: { text: string; at: number }[] = [];
+  const set = (line: StripLimits['lower'], at: (natural: number) => number): void => {
+    if (line !== null) placed.push({ text: line.text, at: at(y(line.value)) });
+  };
+  set(limits.upper, (natural) => natural);
+  set(limits.guardUpper, (natural) => Math.max(natural, (upper ?? natural - room) + room));
+  set(limits.target, (natural) => natural);
+  set(limits.guardLower, (natural) => Math.min(natural, (lower ?? natural + room) - room));
+  set(limits.lower, (natural) => natural);
+  return placed;
 }

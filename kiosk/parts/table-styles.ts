@@ -9,7 +9,7 @@ export const tableStyles = css`
   table { inline-size: 100%; border-collapse: separate; border-spacing: 0; }
   thead { position: sticky; inset-block-start: 0; z-index: 1; background: var(--slip); }
   th, td { text-align: start; vertical-align: baseline; padding: 0.3em 0.7em; border-block-end: var(--rule) solid var(--line); font-weight: 400; }
-  thead tr:first-child th { font-size: var(--text-small); color: var(--ink-soft); vertical-align: bottom; letter-spacing: 0.02em; }
+  thead tr:first-child th { font-size: var(--text-small); color: var(--ink-soft); vertical-align: middle; letter-spacing: 0.02em; }
   thead tr:last-child > * { border-block-end: 3px double var(--line-strong); }
   tbody th { font-family: var(--face-figures); font-weight: 650; }
   tbody tr:last-child > * { border-block-end: 0; }
