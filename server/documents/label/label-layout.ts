@@ -78,7 +78,7 @@ export function layOutLabel(data: BoxLabelData, choice: LabelChoice = {}): Label
   const bottom = heightMm - 7 * unit;
   const at = (fraction: number): number => top + (bottom - top) * fraction;
   write('narrowStrong', data.designation, margin, at(isTall ? 0.225 : 0.29), textMm, 13 * unit);
-  write('narrow', `${words.grade} ${data.grade} · ${data.coating ?? words.uncoated}`, margin, at(isTall ? 0.345 : 0.445), textMm, (isTall ? 5.6 : 4.6) * unit);
+  write('narrowMedium', `${words.grade} ${data.grade} · ${data.coating ?? words.uncoated}`, margin, at(isTall ? 0.345 : 0.445), textMm, (isTall ? 5.6 : 4.6) * unit);
   rule(margin, at(isTall ? 0.395 : 0.495), textMm, 0.25);
 
   const gap = 2.5 * unit;
@@ -90,7 +90,7 @@ export function layOutLabel(data: BoxLabelData, choice: LabelChoice = {}): Label
     let x = margin;
     for (const { caption, value, share } of entries) {
       const width = (free * share) / shares;
-      write('narrow', caption, x, at(fraction) - size * capHeight('narrowStrong') - 0.9 * unit, width, 2.2 * unit);
+      write('narrowMedium', caption, x, at(fraction) - size * capHeight('narrowStrong') - 0.9 * unit, width, 2.2 * unit);
       write('narrowStrong', value, x, at(fraction), width, size);
       x += width + gap;
     }
@@ -119,7 +119,7 @@ export function layOutLabel(data: BoxLabelData, choice: LabelChoice = {}): Label
   const footBaseline = footY + 3 * unit + (3.6 * unit * capHeight('narrowStrong')) / 2;
   write('narrowStrong', words.caution, margin, footBaseline, innerMm * 0.4, 3.6 * unit, 'white');
   const used = textWidth('narrowStrong', words.caution, 3.6 * unit) + 3 * unit;
-  write('narrow', words.cautionRule, margin + used, footBaseline, innerMm - used, 3 * unit, 'white');
+  write('narrowMedium', words.cautionRule, margin + used, footBaseline, innerMm - used, 3 * unit, 'white');
 
   return { widthMm, heightMm, dotsPerMm: perMm, described: words.described(data.designation, data.boxSerial), code, marks };
 }

@@ -1,6 +1,6 @@
 import PDFDocument from 'pdfkit';
 import { collectPdf } from '../type/collect-pdf.ts';
-import { faceBytes, type Face } from '../type/typefaces.ts';
+import { openedFace, type Face } from '../type/typefaces.ts';
 import type { LabelLayout } from './label-layout.ts';
 
 const pointsPerMm = 72 / 25.4;
@@ -9,7 +9,7 @@ const pointsPerMm = 72 / 25.4;
 export function paintPdf(layouts: Iterable<LabelLayout>, about: { readonly title: string; readonly language: string }): Promise<Buffer> {
   const doc = new PDFDocument({ autoFirstPage: false, pdfVersion: '1.7', lang: about.language, displayTitle: true, info: { Title: about.title } });
   const whole = collectPdf(doc);
-  for (const face of ['textStrong', 'narrow', 'narrowStrong'] satisfies Face[]) doc.registerFont(face, faceBytes(face));
+  for (const face of ['textStrong', 'narrowMedium', 'narrowStrong'] satisfies Face[]) doc.registerFont(face, openedFace(face));
   for (const layout of layouts) paintPage(doc, layout);
   doc.end();
   return whole;
