@@ -77,5 +77,11 @@ export function gaugeUsed(characteristic: Measured, gauge: GaugeState | null, at
   if (card.calibrationDue < at.slice(0, 10)) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'overdue', detail: card.calibrationDue });
   if (characteristic.gaugeKind !== null && card.gaugeKind !== characteristic.gaugeKind) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'wrongKind', detail: characteristic.gaugeKind });
   if (characteristic.entry.how === 'direct' && card.unit !== characteristic.unit) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'wrongUnit', detail: `${card.unit} / ${characteristic.unit}` });
+  if (leavesNoRoom(characteristic, card.expandedUncertainty)) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'tooCoarse', detail: `U = ${card.expandedUncertainty} ${card.unit}` });
   return { id: card.id, expandedUncertainty: card.expandedUncertainty, calibrationDue: card.calibrationDue };
+}
+
+/** True when the guard bands of this gauge meet: no value at all could be accepted with it. */
+function leavesNoRoom({ decisionRule, lower, upper }: Measured, uncertainty: number): boolean {
+  return decisionRule === 'guardedAcceptance' && lower !== null && upper !== null && 2 * uncertainty >= upper - lower;
 }

@@ -1,6 +1,6 @@
 import { singlePlan } from '../../sampling/attributes/index.ts';
 import { drawSample } from '../../sampling/draw/index.ts';
-import { sMethodPlan } from '../../sampling/variables/index.ts';
+import { sMethodPlan, SMALLEST_VARIABLES_LOT } from '../../sampling/variables/index.ts';
 import type { Subject } from '../known.ts';
 import type { Pen } from '../pen.ts';
 import { refuse } from '../pen.ts';
@@ -32,6 +32,8 @@ export function stateDemand(pen: Pen, subject: Subject, gate: string, planned: C
       return { characteristic, basis: { by: 'attributes', classes }, n, places: drawn(subject, lotSize, n, seed) };
     }
     case 'variables': {
+      // The tables of variables plans begin at three pieces; a smaller lot is measured whole, each piece within the limits.
+      if (lotSize < SMALLEST_VARIABLES_LOT) return { characteristic, basis: { by: 'limits', accept: 'each' }, n: lotSize, places: drawn(subject, lotSize, lotSize, seed) };
       const switching = switchingStream(product, gate, characteristic.id, null);
       const severity = severityOf(pen, switching, original);
       const plan = sMethodPlan({ lotSize, level: sampling.level, aqlPercent: sampling.aqlPercent, severity: severity === 'tightened' ? 'tightened' : 'normal' });

@@ -1,4 +1,5 @@
 import { AQLS } from '../../sampling/attributes/index.ts';
+import { VARIABLES_AQLS } from '../../sampling/variables/index.ts';
 import { refuse } from '../pen.ts';
 import type { Characteristic } from './characteristic.ts';
 import { FINDING_CLASSES } from './characteristic.ts';
@@ -45,7 +46,10 @@ function faultOf(characteristic: Characteristic, plan: InspectionPlan): string |
       if (characteristic.kind === 'counted' && characteristic.kinds.some((kind) => sampling.aqlPercent[kind.class] === undefined)) return 'every nonconformity belongs to a class with an AQL';
       return null;
     }
-    case 'variables': return plan.appliesTo === 'lot' ? null : 'variables plans are for lots of pieces';
+    case 'variables':
+      if (plan.appliesTo !== 'lot') return 'variables plans are for lots of pieces';
+      // The smallest column has no tightened plan beside it, so it cannot follow the switching rules.
+      return VARIABLES_AQLS.slice(1).includes(sampling.aqlPercent) ? null : 'AQL of a variables plan is one of the preferred values 0.065 to 15';
     case 'fixed': return sampling.n >= 1 ? null : 'n is at least 1';
     case 'barrels': return plan.appliesTo === 'batch' && sampling.barrels >= 1 && sampling.each >= 1 ? null : 'barrels are drawn from a powder batch, at least one';
     case 'positions': return (plan.appliesTo === 'furnace' || plan.appliesTo === 'coating') && sampling.positions.length >= 1 && sampling.each >= 1 ? null : 'positions belong to a charge, at least one';

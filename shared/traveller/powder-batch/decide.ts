@@ -37,13 +37,16 @@ function releaseBatch(pen: Pen, id: string): void {
   pen.write(batch.stream, { type: 'batchReleased', factors: factorsOf(batch), signature: pen.signature('releaseBatch', 'powderReleasedBy') });
 }
 
-/** The means that pressing needs, from the lab's readings; a missing one stops the release. */
+/** Beyond these no press target can be worked out: shrinkage and binder in percent, density in g/cm³. */
+const MOST: Readonly<Record<NonNullable<Measured['factor']>, number>> = { linearShrinkagePercent: 50, binderPercent: 20, sinteredDensityGPerCm3: 25 };
+
+/** The means that pressing needs, from the lab's readings; a missing or impossible one stops the release. */
 function factorsOf(batch: Batch): PowderFactors {
   const mean = (factor: NonNullable<Measured['factor']>): number => {
     for (const gate of batch.gates) {
       const work = gate.work.find(({ demand }) => demand.characteristic.kind === 'measured' && demand.characteristic.factor === factor);
       const detail = verdictOf(gate)?.verdict.results.find(({ characteristic }) => characteristic === work?.demand.characteristic.id)?.detail;
-      if (detail !== undefined && 'summary' in detail) return detail.summary.mean;
+      if (detail !== undefined && 'summary' in detail && detail.summary.mean > 0 && detail.summary.mean < MOST[factor]) return detail.summary.mean;
     }
     return refuse({ code: 'factorMissing', batch: batch.id, factor });
   };

@@ -61,12 +61,12 @@ function countsOfResult(product: string, lot: string, gate: GateRecord, { origin
     case 'attributes':
       return detail.classes.map(({ class: each, plan, found, outcome }) => ({
         stream: switchingStream(product, gate.id, characteristic, each), class: each, rule: sampling?.rule === 'attributes' ? sampling.switching : 'ISO 2859-1', aqlPercent: plan.aqlPercent, severity: plan.severity,
-        event: { type: 'lotJudged', lot, original, accepted: outcome !== 'rejected', inGap: outcome === 'acceptedInGap', plan: { kind: 'single', ac: plan.ac, tighterAccepted: tighterWouldAccept(plan, found) }, sampleSize: plan.sampleSize, found },
+        event: { type: 'lotJudged', lot, original, accepted: outcome !== 'rejected', inGap: outcome === 'acceptedInGap', inspectedOn: plan.severity, plan: { kind: 'single', ac: plan.ac, tighterAccepted: tighterWouldAccept(plan, found) }, sampleSize: plan.sampleSize, found },
       }));
     case 'variables':
       return [{
         stream: switchingStream(product, gate.id, characteristic, null), class: null, rule: 'ISO 2859-1', aqlPercent: detail.plan.aqlPercent, severity: detail.plan.severity,
-        event: { type: 'lotJudged', lot, original, accepted: detail.judged.accepted, inGap: false, plan: { kind: 'variables' }, sampleSize: detail.summary.n, found: detail.outside },
+        event: { type: 'lotJudged', lot, original, accepted: detail.judged.accepted, inGap: false, inspectedOn: detail.plan.severity, plan: { kind: 'variables' }, sampleSize: detail.summary.n, found: detail.outside },
       }];
     default: return [];
   }
