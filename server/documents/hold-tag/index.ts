@@ -28,11 +28,11 @@ export function holdTagPdf(data: HoldTagData, words: HoldTagWords = holdTagWords
   const { left, width, doc } = sheet;
   drawFrame(sheet);
   const right = left + width;
-  sheet.tag('H1', () => sheet.line(words.word, left, 47 * mm, { face: 'narrowStrong', size: 118 }));
+  sheet.tag('H1', () => sheet.line(words.word, left, 52 * mm, { face: 'narrowStrong', size: 118 }));
   const side = 38 * mm;
-  sheet.code(dataMatrix(data.number), right - side, 20 * mm, side, words.codeHolds(data.number));
+  sheet.code(dataMatrix(data.number), right - side, 21 * mm, side, words.codeHolds(data.number));
   const ruleX = left + sheet.textWidth(words.word, { face: 'narrowStrong', size: 118 }) + 9 * mm;
-  sheet.tag('P', () => wrapText('textStrong', 17, words.rule, right - side - 8 * mm - ruleX).forEach((line, i) => sheet.line(line, ruleX, 27 * mm + i * 22, { face: 'textStrong', size: 17 })));
+  sheet.tag('P', () => wrapText('textStrong', 22, words.rule, right - side - 8 * mm - ruleX).forEach((line, i) => sheet.line(line, ruleX, 31 * mm + i * 28, { face: 'textStrong', size: 22 })));
   sheet.rule(left, 64 * mm, width, 1.5, 'ink');
 
   const numberSize = sizeToFit('narrowStrong', data.number, width, 66);
