@@ -13,17 +13,13 @@ export interface DarkRun {
   readonly length: number;
 }
 
-/** Data Matrix ECC 200, square. @see ISO/IEC 16022 */
-export function dataMatrix(text: string): ModuleMatrix {
-  return matrixOf(bwipjs.raw('datamatrix', text, 'format=square'));
-}
-
 /** QR code with error correction M. @see ISO/IEC 18004 */
 export function qrCode(text: string): ModuleMatrix {
   return matrixOf(bwipjs.raw('qrcode', text, 'eclevel=M'));
 }
 
-function matrixOf([symbol]: readonly object[]): ModuleMatrix {
+/** The modules the encoder drew; also for a code whose words were worked out before. */
+export function matrixOf([symbol]: readonly object[]): ModuleMatrix {
   if (!isDrawn(symbol)) throw new Error('the encoder drew no matrix');
   if (symbol.pixx !== symbol.pixy) throw new Error(`the encoder drew ${symbol.pixx} by ${symbol.pixy}, not a square`);
   return { modules: symbol.pixx, dark: Array.from(symbol.pixs, (module) => module === 1) };

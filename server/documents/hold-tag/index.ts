@@ -1,5 +1,5 @@
 import { holdTagWords, type HoldTagWords } from '../../../shared/words/hold-tag.en.ts';
-import { dataMatrix } from '../codes/module-matrix.ts';
+import { dataMatrix } from '../codes/data-matrix.ts';
 import { writeMoment } from '../sheet/write-numbers.ts';
 import { ink, mm } from '../sheet/ink.ts';
 import { Sheet, type TextStyle } from '../sheet/sheet.ts';

@@ -1,7 +1,7 @@
 import { buildBoxCode } from '../../../shared/wire/box-code/index.ts';
 import { requireWhole } from '../../../shared/ground/outside-domain.ts';
 import { boxLabelWords, type BoxLabelWords } from '../../../shared/words/box-label.en.ts';
-import { dataMatrix } from '../codes/module-matrix.ts';
+import { dataMatrix } from '../codes/data-matrix.ts';
 import { capHeight, sizeToFit, textWidth, type Face } from '../type/typefaces.ts';
 import { dotsPerMm, labelSizes, type BoxLabelData, type LabelChoice } from './label-data.ts';
 import { placeCode } from './place-code.ts';
