@@ -40,6 +40,7 @@ export class GhField extends LitElement {
         border: 0;
         outline: none;
         padding-block: 0.3em;
+        min-block-size: var(--target);
       }
       textarea { resize: vertical; min-block-size: calc(2 * var(--target)); line-height: 1.5; }
       .unit { color: var(--ink-soft); align-self: center; }

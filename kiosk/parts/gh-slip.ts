@@ -52,7 +52,6 @@ export class GhSlip extends LitElement {
         ${mark === '' ? nothing : html`<p class="strong ${toneOf[mark]}"><gh-state-mark state=${mark} word=${this.markWord}></gh-state-mark></p>`}
         <p class="sentence">${this.sentence}</p>
         <p class="printed by"><span>${this.who}</span><span>${this.bench}</span></p>
-        <div class="detail" id="detail" ?hidden=${foldable && !open}><slot></slot></div>
       </div>
       <div class="side">
         <slot name="actions"></slot>
@@ -63,6 +62,7 @@ export class GhSlip extends LitElement {
             </button>`
           : nothing}
       </div>
+      <div class="detail" id="detail" ?hidden=${foldable && !open}><slot></slot></div>
     </article>`;
   }
 

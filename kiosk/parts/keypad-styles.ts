@@ -39,6 +39,7 @@ export const keypadStyles = css`
     font-size: 1.25em;
     font-weight: 600;
     line-height: 1.25;
+    min-block-size: var(--target);
     text-align: end;
     color: inherit;
     background: none;

@@ -101,7 +101,7 @@ export const keyStyles = css`
   }
   @media print {
     .key {
-      display: none;
+      display: none !important;
     }
   }
 `;

@@ -5,17 +5,20 @@ export const slipStyles = css`
   .slip {
     display: grid;
     grid-template-columns: 26px minmax(5.2em, auto) 1fr auto;
+    grid-template-areas: 'edge margin body side' 'edge margin detail detail';
     background: var(--slip);
     border-block-end: var(--rule-strong) dashed var(--line-strong);
   }
   /* Evenly punched holes show the tray beneath; each has the shadow line of a real hole. */
   .edge {
+    grid-area: edge;
     border-inline-end: var(--rule) solid var(--line);
     background: radial-gradient(circle at 50% 50%, var(--tray-deep) 0 4.4px, var(--line-strong) 4.5px 5.3px, transparent 5.6px) center top / 26px 22px
       round;
     print-color-adjust: exact;
   }
   .margin {
+    grid-area: margin;
     display: flex;
     flex-direction: column;
     padding: calc(0.8 * var(--pad)) var(--pad);
@@ -28,6 +31,7 @@ export const slipStyles = css`
     color: var(--ink-soft);
   }
   .body {
+    grid-area: body;
     padding: calc(0.8 * var(--pad)) var(--pad);
     min-inline-size: 0;
   }
@@ -48,13 +52,19 @@ export const slipStyles = css`
     font-size: var(--text-small);
   }
   .detail {
-    padding-block-start: 0.5em;
+    grid-area: detail;
+    min-inline-size: 0;
+    padding-inline: var(--pad);
     overflow-x: auto;
+  }
+  .detail ::slotted(*) {
+    margin-block-end: var(--pad);
   }
   .detail[hidden] {
     display: none;
   }
   .side {
+    grid-area: side;
     display: flex;
     flex-wrap: wrap;
     align-items: start;
@@ -80,6 +90,7 @@ export const slipStyles = css`
   :host([state='kept']) .slip {
     margin-inline-start: 26px;
     grid-template-columns: minmax(5.2em, auto) 1fr auto;
+    grid-template-areas: 'margin body side' 'margin detail detail';
     background: var(--slip-under);
     outline: var(--rule-strong) dashed var(--held);
     outline-offset: calc(-1 * var(--rule-strong));
