@@ -1,3 +1,4 @@
+import { OutsideDomain } from '../../../shared/ground/outside-domain.ts';
 import { holdTagWords, type HoldTagWords } from '../../../shared/words/hold-tag.en.ts';
 import { dataMatrix } from '../codes/data-matrix.ts';
 import { writeMoment } from '../sheet/write-numbers.ts';
@@ -22,7 +23,7 @@ export interface HoldTagData {
   readonly language: string;
 }
 
-/** A tag to tie to a tray: A4 across, its word readable from the other end of the hall, its frame hatched so that a grey print shows it too. */
+/** A tag to tie to a tray: A4 across, its word readable from the other end of the hall, its frame hatched so that a grey print shows it too. @throws OutsideDomain when the reason is too long for a tag */
 export function holdTagPdf(data: HoldTagData, words: HoldTagWords = holdTagWords): Promise<Buffer> {
   const sheet = new Sheet({ title: words.title(data.number), language: data.language, madeAt: new Date(data.at), isLandscape: true, marginMm: 24 });
   const { left, width, doc } = sheet;
@@ -48,8 +49,7 @@ export function holdTagPdf(data: HoldTagData, words: HoldTagWords = holdTagWords
   sheet.rule(left, 109 * mm, width, 0.8, 'ink');
 
   const caption: TextStyle = { face: 'text', size: 12, ink: 'soft' };
-  const reason = wrapText('textStrong', 19, data.reason, width);
-  const shown = reason.length <= 4 ? { lines: reason, size: 19 } : { lines: wrapText('textStrong', 12, data.reason, width).slice(0, 8), size: 12 };
+  const shown = fitReason(data.reason, width);
   sheet.tag('P', () => {
     sheet.line(words.reason, left, 116 * mm, caption);
     shown.lines.forEach((line, i) => sheet.line(line, left, 124 * mm + i * shown.size * 1.25, { face: 'textStrong', size: shown.size }));
@@ -71,6 +71,15 @@ export function holdTagPdf(data: HoldTagData, words: HoldTagWords = holdTagWords
   if (data.demo) sheet.tag('P', () => sheet.line(words.demo, left, 182 * mm, { face: 'narrowStrong', size: 12, ink: 'alarm', isFigure: true }, width));
   doc.fillColor(ink.ink);
   return sheet.finish(() => undefined);
+}
+
+/** The reason, whole, as large as its length allows. */
+function fitReason(reason: string, width: number): { readonly lines: readonly string[]; readonly size: number } {
+  for (const size of [19, 15, 12, 10, 8.5]) {
+    const lines = wrapText('textStrong', size, reason, width);
+    if (lines.length * size * 1.25 <= 34 * mm) return { lines, size };
+  }
+  throw new OutsideDomain('data.reason', 'short enough for a tag, about 1000 letters', `${reason.length} letters long`);
 }
 
 /** A border of slanting bars, 9 mm wide. */

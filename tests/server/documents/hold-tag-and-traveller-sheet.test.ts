@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { holdTagPdf, type HoldTagData } from '../../../server/documents/hold-tag/index.ts';
 import { travellerSheetPdf, type TravellerSheetAbout } from '../../../server/documents/traveller-sheet/index.ts';
+import { OutsideDomain } from '../../../shared/ground/outside-domain.ts';
 import { readCode } from './read-code.ts';
 
 let folder = '';
@@ -33,10 +34,12 @@ it('a hold tag says what is held, why, by whom, and what not to do', async () =>
   expect(await readCode(readFileSync(join(folder, 'tag.png')), 'DataMatrix')).toBe('L26-004217');
 });
 
-it('a hold tag stays one page, whatever the reason', async () => {
-  const reason = 'A crack was seen on the rake face. '.repeat(16).trim();
-  textOf('long-tag.pdf', await holdTagPdf({ ...tag, reason, product: 'X'.repeat(90), gate: null, quantity: null, demo: false }));
+it('a hold tag says a long reason to its end, on one page, and takes none it could not', async () => {
+  const reason = `${'A crack was seen on the rake face. '.repeat(24)}The last word.`;
+  const text = textOf('long-tag.pdf', await holdTagPdf({ ...tag, reason, product: 'X'.repeat(90), gate: null, quantity: null, demo: false }));
   expect(execFileSync('pdfinfo', [join(folder, 'long-tag.pdf')], { encoding: 'utf8' })).toMatch(/Pages:\s+1\n/);
+  expect(text).toContain(reason);
+  expect(() => holdTagPdf({ ...tag, reason: reason.repeat(4) })).toThrow(OutsideDomain);
 });
 
 it('a printed traveller says every slip, in the order given, on numbered pages', async () => {
