@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { OutsideDomain } from '../../shared/ground/outside-domain.ts';
-import { boxCodeFault, buildBoxCode, readBoxCode, type BoxCodeFields } from '../../shared/wire/box-code/index.ts';
+import { boxCodeFault, buildBoxCode, readBoxCode, type BoxCodeFields } from '../../shared/traveller/box-code/index.ts';
 
 // The two byte strings are derived: our reference shelf's fields put into the structure of ISO/IEC 15434 format 06 with ANSI MH10.8.2
 // identifiers (both structures seen); they were encoded as Data Matrix by one open library and read back byte for byte by another.

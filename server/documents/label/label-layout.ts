@@ -1,4 +1,4 @@
-import { buildBoxCode } from '../../../shared/wire/box-code/index.ts';
+import { buildBoxCode } from '../../../shared/traveller/box-code/index.ts';
 import { requireWhole } from '../../../shared/ground/outside-domain.ts';
 import { boxLabelWords, type BoxLabelWords } from '../../../shared/words/box-label.en.ts';
 import { dataMatrix } from '../codes/data-matrix.ts';

@@ -6,7 +6,7 @@ import { PNG } from 'pngjs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { boxLabelCode, boxLabelPdf, boxLabelPng, boxLabelSvg, labelSheetPdf, labelSizes, type LabelSize, type PrinterDpi } from '../../../server/documents/label/index.ts';
 import { OutsideDomain } from '../../../shared/ground/outside-domain.ts';
-import { readBoxCode } from '../../../shared/wire/box-code/index.ts';
+import { readBoxCode } from '../../../shared/traveller/box-code/index.ts';
 import { readCode } from './read-code.ts';
 import { sampleLabel } from './sample-label.ts';
 

@@ -6,7 +6,7 @@ import { dataMatrix, drawWords } from '../../../server/documents/codes/data-matr
 import type { ModuleMatrix } from '../../../server/documents/codes/module-matrix.ts';
 import { bilevelPng } from '../../../server/documents/label/png-file.ts';
 import { OutsideDomain } from '../../../shared/ground/outside-domain.ts';
-import { buildBoxCode } from '../../../shared/wire/box-code/index.ts';
+import { buildBoxCode } from '../../../shared/traveller/box-code/index.ts';
 import { readCode } from './read-code.ts';
 
 /** Four dots a module, four modules of white around. */
