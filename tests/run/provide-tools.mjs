@@ -40,7 +40,7 @@ function found(program) {
 }
 
 function browserPath() {
-  const given = [process.env.GATEHAND_CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find((path) => path && existsSync(path));
+  const given = [process.env.GATEHAND_CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser'].find((path) => path && existsSync(path));
   if (given) return given;
   try {
     execFileSync('npx', ['playwright', 'install', 'chromium'], { stdio: 'inherit' });
