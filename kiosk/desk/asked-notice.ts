@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { deskWords } from '../../shared/words/desk.en.ts';
+import { deskWords } from './words.ts';
 import { link } from '../link/index.ts';
 import '../parts/gh-button.ts';
 import '../parts/gh-notice.ts';

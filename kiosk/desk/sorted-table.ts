@@ -1,5 +1,5 @@
 import { html, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
-import { deskWords } from '../../shared/words/desk.en.ts';
+import { deskWords } from './words.ts';
 import '../parts/gh-table.ts';
 import type { TableColumn, TableOrder } from '../parts/gh-table.ts';
 import { saveCsv } from './save-csv.ts';

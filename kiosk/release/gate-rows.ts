@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { GateRecord, Lot, VerdictRecord } from '../../shared/traveller/index.ts';
 import { streamParts } from '../../shared/traveller/index.ts';
-import { deskWords } from '../../shared/words/desk.en.ts';
+import { labels } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import { showMoment } from '../desk/show.ts';
 import type { DeskRow } from '../desk/sorted-table.ts';
@@ -31,7 +31,7 @@ function verdictRows(gate: GateRecord, given: VerdictRecord, last: boolean, name
   const { verdict, from, at, by, revises, slip } = given;
   const source = from === null ? null : streamParts(from);
   const notes = [
-    ...(source === null ? [] : [words.workedOn(deskWords.kinds[source.kind as 'batch' | 'furnace' | 'coating' | 'lot'], source.id)]),
+    ...(source === null ? [] : [words.workedOn(labels.streamKinds[source.kind], source.id)]),
     ...(verdict.original ? [] : [words.reinspection]), ...(verdict.attempt > 1 ? [words.attempt(verdict.attempt)] : []),
     ...(revises === null ? [] : [words.correctedVerdict]), ...(last ? [] : [words.earlier]),
   ];

@@ -1,7 +1,7 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { isReleased, mayGive, remainingPieces, standingHolds } from '../../shared/traveller/index.ts';
-import { deskWords } from '../../shared/words/desk.en.ts';
+import { deskWords, labels } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import { askedNotice, offlineNotice } from '../desk/asked-notice.ts';
 import { Asked } from '../desk/asked.ts';
@@ -71,7 +71,7 @@ export class GhLotStanding extends LitElement {
 
   #head({ lot }: LotStanding, stops: readonly string[]) {
     const { product, release } = lot;
-    const [state, word] = isReleased(lot) ? (['released', words.released] as const) : standingHolds(lot).length > 0 ? (['hold', deskWords.lotStandings.held] as const)
+    const [state, word] = isReleased(lot) ? (['released', words.released] as const) : standingHolds(lot).length > 0 ? (['hold', labels.standings.held] as const)
       : release !== null && release.withdrawn !== null ? (['recalled', words.withdrawn] as const) : stops.length === 0 ? (['accepted', words.ready] as const) : (['waiting', words.notReady] as const);
     const quantity = remainingPieces(lot.balance) + lot.balance.boxed;
     const facts = [
@@ -104,7 +104,7 @@ export class GhLotStanding extends LitElement {
     const path = `/api/lots/${encodeURIComponent(lot.id)}/certificate`;
     return html`<section class="sheet" aria-labelledby="certificate">
       <h2 id="certificate">${words.certificate} ${release.certificate}</h2>
-      <ul class="lines">${release.signatures.map(({ name, role, at, meaning }) => html`<li>${words.releasedBy(name, deskWords.roles[role], showMoment(at), words.meanings[meaning])}</li>`)}</ul>
+      <ul class="lines">${release.signatures.map(({ name, role, at, meaning }) => html`<li>${words.releasedBy(name, labels.roles[role], showMoment(at), labels.signatureMeanings[meaning])}</li>`)}</ul>
       <div class="keys documents screen-only">
         <a href="${path}.pdf" target="_blank" rel="noopener">${words.openPdf}</a> <a href="${path}.json" target="_blank" rel="noopener">${words.openData}</a>
         <a href="/packing/${encodeURIComponent(lot.id)}">${words.packing}</a>

@@ -1,7 +1,7 @@
 import { LitElement, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
-import { deskWords } from '../../shared/words/desk.en.ts';
+import { labels } from '../desk/words.ts';
 import type { BenchRow } from '../../shared/wire/views.ts';
 import { askedNotice, offlineNotice } from '../desk/asked-notice.ts';
 import { Asked } from '../desk/asked.ts';
@@ -51,7 +51,7 @@ export class GhReleaseDesk extends LitElement {
 }
 
 function rowOf(row: BenchRow): DeskRow {
-  const standing = deskWords.lotStandings[row.standing];
+  const standing = labels.standings[row.standing];
   return {
     key: row.stream, href: `/release/${encodeURIComponent(row.id)}`,
     texts: { lot: row.id, designation: row.designation ?? row.title, pieces: row.pieces, standing, next: row.holdReason ?? row.gateName ?? '', since: row.since },

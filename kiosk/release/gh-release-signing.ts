@@ -1,7 +1,7 @@
 import { LitElement, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { remainingPieces } from '../../shared/traveller/index.ts';
-import { deskWords } from '../../shared/words/desk.en.ts';
+import { deskWords, labels } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import { refusalNotice } from '../desk/asked-notice.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
@@ -45,7 +45,7 @@ export class GhReleaseSigning extends LitElement {
       ${refusalNotice(this.#giving)}
       ${together && !this.coReady ? this.#coSigning(lot.gates.at(-1)?.name ?? '') : html`<gh-signature
         meaning=${words.signMeaning} who="${session.name} (${session.badge})" .words=${deskWords.pin} .busy=${this.#giving.busy !== null}
-        statement=${words.signStatement(deskWords.pieces(quantity, showFigure(quantity)), lot.id, lot.product.designation)} @signed=${this.#sign}>
+        statement=${words.signStatement(labels.pieces(quantity, showFigure(quantity)), lot.id, lot.product.designation)} @signed=${this.#sign}>
         ${lot.concessions.length === 0 ? nothing : html`<p><gh-state-mark state="concession" word=${words.signConcessions(lot.concessions.length)}></gh-state-mark></p>`}
         ${this.coReady ? html`<p>${words.coSignReady(this.badge)}</p><gh-button @click=${this.#forget}>${words.coSignAgain}</gh-button>` : nothing}
       </gh-signature>`}

@@ -1,6 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { deskWords } from '../../shared/words/desk.en.ts';
+import { deskWords } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
 import { partStyles } from '../parts/part-styles.ts';

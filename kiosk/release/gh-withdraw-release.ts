@@ -1,7 +1,7 @@
 import { LitElement, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Lot } from '../../shared/traveller/index.ts';
-import { deskWords } from '../../shared/words/desk.en.ts';
+import { deskWords } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import { refusalNotice } from '../desk/asked-notice.ts';
 import { Giving } from '../desk/giving.ts';

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { remainingPieces, standingHolds, type Lot, type Subject } from '../../shared/traveller/index.ts';
-import { deskWords } from '../../shared/words/desk.en.ts';
+import { labels } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import { showFigure, showMoment, showNumber } from '../desk/show.ts';
 import type { LotStanding } from '../desk/traveller-page.ts';
@@ -24,10 +24,10 @@ export function upstreamSheet({ lot, batch, charges }: LotStanding): TemplateRes
   return html`<section class="sheet" aria-labelledby="upstream">
     <h2 id="upstream">${words.upstream}</h2>
     <ul class="lines">
-      ${batch === null ? nothing : html`<li>${standingOf(batch)} <a href=${travellerPath('batch', batch.id)}>${deskWords.kinds.batch} ${batch.id}</a> <span>${batch.grade.name}</span>
+      ${batch === null ? nothing : html`<li>${standingOf(batch)} <a href=${travellerPath('batch', batch.id)}>${labels.streamKinds.batch} ${batch.id}</a> <span>${batch.grade.name}</span>
         <span class="soft">${batch.released === null ? words.upstreamNotReleased : words.upstreamReleased(batch.released.signature.name, showMoment(batch.released.signature.at))}</span>
         ${batch.released === null ? nothing : html`<span class="figure">${words.factors(showNumber(batch.released.factors.linearShrinkagePercent, 2), showNumber(batch.released.factors.sinteredDensityGPerCm3, 2))}</span>`}</li>`}
-      ${charges.map((charge) => html`<li>${standingOf(charge)} <a href=${travellerPath(charge.kind, charge.id)}>${deskWords.kinds[charge.kind]} ${charge.id}</a>
+      ${charges.map((charge) => html`<li>${standingOf(charge)} <a href=${travellerPath(charge.kind, charge.id)}>${labels.streamKinds[charge.kind]} ${charge.id}</a>
         <span>${charge.specification.name}</span> <span class="soft">${words.programme(charge.programme, charge.equipment)}</span>
         <span class="figure">${lot.charges.filter(({ charge: stream }) => stream === charge.stream).flatMap(({ places }) => places).join(', ')}</span></li>`)}
     </ul>

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { deskWords } from '../../shared/words/desk.en.ts';
+import { labels } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import { showMoment } from '../desk/show.ts';
 import type { LotStanding } from '../desk/traveller-page.ts';
@@ -30,7 +30,7 @@ export function correctionSheet({ lot, batch, charges, names }: LotStanding): Te
 /** Every hold of the lot and what was decided about it. */
 export function holdSheet({ lot, names }: LotStanding): TemplateResult {
   return sheet('holds', words.holds, words.noHolds, lot.holds.map(({ reason, at, by, lifted }) => html`<li>
-    <gh-state-mark state=${lifted === null ? 'hold' : 'accepted'} word=${lifted === null ? words.holdStands : deskWords.lotStandings.done} size="small"></gh-state-mark>
+    <gh-state-mark state=${lifted === null ? 'hold' : 'accepted'} word=${lifted === null ? words.holdStands : labels.standings.done} size="small"></gh-state-mark>
     <span>${reason}</span> <span class="soft">${names[by] ?? by}, ${showMoment(at)}</span>
-    ${lifted === null ? '' : html`<span>${words.holdLifted(words.dispositions[lifted.disposition.kind], names[lifted.by] ?? lifted.by, showMoment(lifted.at), lifted.reason)}</span>`}</li>`));
+    ${lifted === null ? '' : html`<span>${words.holdLifted(labels.dispositions[lifted.disposition.kind].name, names[lifted.by] ?? lifted.by, showMoment(lifted.at), lifted.reason)}</span>`}</li>`));
 }

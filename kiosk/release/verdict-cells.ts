@@ -1,5 +1,5 @@
 import type { CharacteristicResult, JudgedLimits, ResultDetail } from '../../shared/traveller/index.ts';
-import { deskWords } from '../../shared/words/desk.en.ts';
+import { deskWords, labels } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import { showFigure, showNumber } from '../desk/show.ts';
 
@@ -13,8 +13,8 @@ export function verdictCells(result: CharacteristicResult): readonly VerdictCell
   const { detail, accepted, decimals } = result;
   switch (detail.by) {
     case 'attributes': return detail.classes.map(({ class: findingClass, plan, found, beyond, outcome }) => ({
-      plan: words.plan.attributes(plan.table, plan.level, plan.letter, deskWords.severities[plan.severity].toLowerCase(), showFigure(plan.aqlPercent)), n: plan.sampleSize,
-      found: [words.found.count(showFigure(found), deskWords.classes[findingClass]), ...(beyond === 0 ? [] : [words.found.beyond(showFigure(beyond))])],
+      plan: words.plan.attributes(plan.table, plan.level, plan.letter, labels.severities[plan.severity], showFigure(plan.aqlPercent)), n: plan.sampleSize,
+      found: [words.found.count(showFigure(found), labels.findingClasses[findingClass]), ...(beyond === 0 ? [] : [words.found.beyond(showFigure(beyond))])],
       limit: [words.limit.acRe(plan.ac, plan.re)], accepted: outcome !== 'rejected',
     }));
     case 'variables': {
@@ -22,7 +22,7 @@ export function verdictCells(result: CharacteristicResult): readonly VerdictCell
       const statistic = judged.form === 'M' ? [words.found.percent(showNumber(judged.pPercent, 3))]
         : [words.found.k(limits.lower === null ? 'upper' : 'lower', showNumber(judged.statistic, 3))];
       return [{
-        plan: words.plan.variables(plan.level, plan.letter, deskWords.severities[plan.severity].toLowerCase(), showFigure(plan.aqlPercent)), n: detail.summary.n,
+        plan: words.plan.variables(plan.level, plan.letter, labels.severities[plan.severity], showFigure(plan.aqlPercent)), n: detail.summary.n,
         found: [...statistic, ...measured(detail, result)], limit: [judged.form === 'M' ? words.limit.m(showFigure(judged.limit)) : words.limit.k(showFigure(judged.limit)), ...limitsOf(limits, decimals)], accepted,
       }];
     }

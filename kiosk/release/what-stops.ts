@@ -1,4 +1,5 @@
 import { isPassed, lastGateWorkers, remainingPieces, standingHolds } from '../../shared/traveller/index.ts';
+import { labels } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import type { LotStanding } from '../desk/traveller-page.ts';
 
@@ -6,7 +7,7 @@ import type { LotStanding } from '../desk/traveller-page.ts';
 export function whatStops({ lot, batch, charges }: LotStanding): readonly string[] {
   const upstream = [...(batch === null ? [] : [batch]), ...charges.filter(({ stream }) => lot.charges.some(({ charge, current }) => current && charge === stream))];
   return [
-    ...(lot.ended === null ? [] : [words.stop.ended(words.endedHow[lot.ended.how])]),
+    ...(lot.ended === null ? [] : [words.stop.ended(labels.ends[lot.ended.how])]),
     ...standingHolds(lot).map(({ reason }) => words.stop.hold(reason)),
     ...upstream.flatMap((subject) => standingHolds(subject).map(({ reason }) => words.stop.upstream(subject.id, reason))),
     ...lot.gates.filter((gate) => !isPassed(gate)).map(({ name, status }) => words.stop.gate(name, words.gateStatus[status])),

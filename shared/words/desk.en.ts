@@ -15,15 +15,7 @@ export const deskWords = {
   busy: 'Under way',
   reason: 'Reason',
   none: '–',
-  yes: 'yes',
-  no: 'no',
-  pieces: (count: number, shown: string) => (count === 1 ? '1 piece' : `${shown} pieces`),
   needsRole: (roles: string) => `Only for: ${roles}.`,
   pin: { label: 'Your PIN', enter: 'Sign', clear: 'Clear', backspace: 'Back', digits: 'digits entered' },
-  roles: { inspector: 'inspector', lab: 'lab technician', engineer: 'quality engineer', releaser: 'releaser', packer: 'packer', keeper: 'plant keeper' },
-  kinds: { lot: 'Lot', batch: 'Powder batch', furnace: 'Furnace charge', coating: 'Coating charge', raw: 'Raw-material lot', box: 'Box', shipment: 'Shipment' },
-  severities: { normal: 'Normal', tightened: 'Tightened', reduced: 'Reduced', discontinued: 'Discontinued' },
-  classes: { critical: 'critical', major: 'major', minor: 'minor' },
-  lotStandings: { due: 'Waits for a gate', open: 'Gate open', sorting: 'Being sorted', held: 'On hold', inCharge: 'In a charge', toRelease: 'Ready to release', toPack: 'Released', done: 'Done' },
 };
 export type DeskWords = typeof deskWords;

@@ -1,4 +1,4 @@
-import type { CharacteristicResult, GateStatus, Signature } from '../traveller/index.ts';
+import type { GateStatus } from '../traveller/index.ts';
 
 /** What the release desk says. */
 export const releaseDeskWords = {
@@ -24,7 +24,6 @@ export const releaseDeskWords = {
     noPieces: 'No piece is left in the lot.',
   },
   gateStatus: { waiting: 'not begun', open: 'open, being worked', sorting: 'waits for the result of the sort', accepted: 'accepted', conceded: 'on concession', rejected: 'rejected' } satisfies Record<GateStatus, string>,
-  endedHow: { scrapped: 'scrapped', returned: 'returned', reprocessed: 'reprocessed' },
   gatesCaption: 'Every gate with what its verdict rests on',
   gatesEmpty: 'This route has no gate.',
   gateColumns: { gate: 'Gate', characteristic: 'Characteristic, method', plan: 'Sampling plan', n: 'n', found: 'Found or statistic', limit: 'Limit', verdict: 'Verdict', by: 'Worked by', at: 'At' },
@@ -91,7 +90,6 @@ export const releaseDeskWords = {
   noHolds: 'The lot was never on hold.',
   holdStands: 'stands',
   holdLifted: (what: string, who: string, at: string, reason: string) => `${what}, ${who}, ${at}: ${reason}`,
-  dispositions: { sort: 'sort every piece', rework: 'rework', retest: 'test again', reSinter: 'sinter again', recoat: 'recoat', concession: 'concession', regrade: 'regrade', scrap: 'scrap', return: 'return', clear: 'ground is gone' },
   sign: 'Sign the release',
   signHeading: (lot: string) => `Release lot ${lot}`,
   signMeaning: 'Released by',
@@ -115,10 +113,6 @@ export const releaseDeskWords = {
   verifyHint: 'Choose the PDF file you were given. It is compared with this plant’s seal.',
   packing: 'To the packing desk',
   releasedBy: (who: string, role: string, at: string, meaning: string) => `${meaning} ${who} (${role}), ${at}`,
-  meanings: {
-    releasedBy: 'released by', releasedTogetherWith: 'released together with', concessionGrantedBy: 'concession granted by', disposedBy: 'decided by',
-    powderReleasedBy: 'powder released by', planApprovedBy: 'plan approved by', resumedBy: 'resumed by', releaseWithdrawnBy: 'release withdrawn by',
-  } satisfies Record<Signature['meaning'], string>,
   verified: {
     genuine: { word: 'Genuine', sentence: 'The data are exactly those that were sealed here, and the release stands.' },
     withdrawn: { word: 'Withdrawn', sentence: 'The data are those that were sealed here, but the release has been withdrawn since. It counts no longer.' },
@@ -134,7 +128,5 @@ export const releaseDeskWords = {
   withdrawReasonMissing: 'Say why first.',
   withdrawnWhy: (at: string, reason: string) => `Withdrawn ${at}: ${reason}`,
   unknownLot: 'No such lot.',
-  detailNone: '–' as const,
 };
 export type ReleaseDeskWords = typeof releaseDeskWords;
-export type ResultBy = CharacteristicResult['detail']['by'];
