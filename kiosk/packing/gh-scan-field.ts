@@ -48,7 +48,7 @@ export class GhScanField extends LitElement {
       <label><span class="printed">${this.label}</span>
         <input ${ref(this.#input)} .value=${live(pictured(this.text))} inputmode="text" autocomplete="off" autocapitalize="off" spellcheck="false" maxlength="500"
           aria-describedby=${this.hint === '' ? nothing : 'hint'} @input=${this.#typed} @keydown=${this.#control} /></label>
-      <gh-button type="submit" .busy=${this.busy} @click=${this.#submit}>${this.takeWord}</gh-button>
+      <gh-button type="submit" .busy=${this.busy}>${this.takeWord}</gh-button>
       ${this.hint === '' ? nothing : html`<p id="hint" class="printed">${this.hint}</p>`}
     </form>`;
   }
