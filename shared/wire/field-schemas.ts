@@ -3,13 +3,13 @@ import { z } from 'zod';
 /** The kinds of field that commands are made of. What a value means is judged by the traveller; here only its shape and its size. */
 
 /** A number or key by which something is found, such as a lot, a gate or a badge. One line, no blanks at its ends. */
-export const id = z.string().min(1).max(64).regex(/^[^\p{Cc}\s](?:[^\p{Cc}]*[^\p{Cc}\s])?$/u);
+export const id = z.string().max(64).regex(/^[^\p{Cc}\s](?:[^\p{Cc}]*[^\p{Cc}\s])?$/u);
 /** A key that is new here. It becomes part of stream names, so it holds neither colon nor slash. */
 export const newKey = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/);
 /** The name of a stream, e.g. `lot:L26-0417`; a switching state's name is made of four keys. */
 export const stream = z.string().max(300).regex(/^[a-z]+:[^\p{Cc}]+$/u);
 /** One printed line with something on it: no control characters, no blanks at its ends. */
-export const line = (most: number) => z.string().min(1).max(most).regex(/^[^\p{Cc}\s](?:[^\p{Cc}]*[^\p{Cc}\s])?$/u);
+export const line = (most: number) => z.string().max(most).regex(/^[^\p{Cc}\s](?:[^\p{Cc}]*[^\p{Cc}\s])?$/u);
 /** One line as a person typed it; an empty one is answered by the rule that asks for it. */
 export const typed = (most: number) => z.string().max(most).regex(/^[^\p{Cc}]*$/u);
 /** A passage of several lines as a person typed it; may be empty likewise. */

@@ -3,8 +3,8 @@ import { certificateReason, count, id, line, passage, place, positive, notNegati
 
 const at = { subject: stream, gate: id, characteristic: id };
 /** A number, a rating, or yes/no; null where `inputs` give the value. */
-const value = z.union([quantity, z.string().max(100), z.boolean(), z.null()]);
-const inputs = z.union([z.strictObject({ outerMm: positive, innerMm: notNegative }), z.strictObject({ sinteredMm: positive })]);
+const value = z.union([quantity, z.string().max(100), z.boolean(), z.null()], { error: 'must be a finite number, a rating of at most 100 characters, true or false, or null' });
+const inputs = z.union([z.strictObject({ outerMm: positive, innerMm: notNegative }), z.strictObject({ sinteredMm: positive })], { error: 'must be `outerMm` with `innerMm`, or `sinteredMm`, in millimetres' });
 const disposition = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('sort') }),
   z.strictObject({ kind: z.literal('rework'), instruction: passage() }),

@@ -41,7 +41,7 @@ function whatIsWrong(issue: Issue): string {
     case 'too_small': return PARTS[issue.origin] === undefined ? `must be ${issue.inclusive === false ? 'above' : 'at least'} ${issue.minimum}` : `must have at least ${issue.minimum} ${PARTS[issue.origin]}`;
     case 'too_big': return PARTS[issue.origin] === undefined ? `must be ${issue.inclusive === false ? 'below' : 'at most'} ${issue.maximum}` : `must have at most ${issue.maximum} ${PARTS[issue.origin]}`;
     case 'invalid_value': return `must be one of: ${issue.values.map(String).join(', ')}`;
-    case 'invalid_union': return issue.discriminator === undefined ? 'fits none of the forms allowed here' : 'names no form that is known here';
+    case 'invalid_union': return issue.discriminator === undefined ? issue.message : 'names no form that is known here';
     case 'invalid_format': return issue.format === 'date' ? 'must be a day of the calendar, YYYY-MM-DD' : 'is not written as asked for here';
     default: return issue.message;
   }

@@ -15,6 +15,8 @@ export interface Format {
   dateTime(iso: string): string;
   /** "a, b and c". */
   list(items: readonly string[]): string;
+  /** "a, b or c". */
+  either(items: readonly string[]): string;
   /** Which plural form the number takes. */
   plural(value: number): Intl.LDMLPluralRule;
 }
@@ -55,6 +57,7 @@ function makeFormat(tag: string, timeZone: string | undefined): Format {
   const clock = new Intl.DateTimeFormat(tag, { hour: '2-digit', minute: '2-digit', ...zone });
   const both = new Intl.DateTimeFormat(tag, { dateStyle: 'medium', timeStyle: 'short', ...zone });
   const list = new Intl.ListFormat(tag, { style: 'long', type: 'conjunction' });
+  const choice = new Intl.ListFormat(tag, { style: 'long', type: 'disjunction' });
   const plurals = new Intl.PluralRules(tag);
   return {
     tag,
@@ -65,6 +68,7 @@ function makeFormat(tag: string, timeZone: string | undefined): Format {
     time: (iso) => told(clock, iso),
     dateTime: (iso) => told(both, iso),
     list: (items) => list.format(items),
+    either: (items) => choice.format(items),
     plural: (value) => plurals.select(value),
   };
 }

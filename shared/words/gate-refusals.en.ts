@@ -65,14 +65,14 @@ export const gateRefusalWords = {
     happened: `${characteristic}: ${format.number(value)} cannot be taken, for ${impossible[why](detail).because}.`, kept: ENTRY, next: impossible[why](detail).next,
   }),
   gaugeNeeded: ({ characteristic, gaugeKind }) => ({ happened: `${characteristic} counts only with its gauge.`, kept: ENTRY, next: `Scan or choose the gauge (${gaugeKind}) and enter the reading again.` }),
-  gaugeCannotCount: ({ gauge, why, detail }) => ({
-    happened: `Gauge ${gauge} cannot count here: ${unfitGauge[why](detail)}.`, kept: ENTRY, next: 'Put this gauge aside and read again with one that fits.',
+  gaugeCannotCount: ({ gauge, why, detail }, { format }) => ({
+    happened: `Gauge ${gauge} cannot count here: ${unfitGauge[why](why === 'overdue' ? format.date(detail) : detail)}.`, kept: ENTRY, next: 'Put this gauge aside and read again with one that fits.',
   }),
   ratingUnknown: ({ characteristic, value, scale }, { format }) => ({
-    happened: `${characteristic} has no rating ${value}.`, kept: ENTRY, next: `Choose one of ${format.list(scale)}.`,
+    happened: `${characteristic} has no rating ${value}.`, kept: ENTRY, next: `Choose ${format.either(scale)}.`,
   }),
   findingUnknown: ({ finding, known }, { format }) => ({
-    happened: finding === '' ? 'It was not said what was found.' : `${finding} is not among the findings of this characteristic.`, kept: ENTRY, next: `Choose one of ${format.list(known)}.`,
+    happened: finding === '' ? 'It was not said what was found.' : `${finding} is not among the findings of this characteristic.`, kept: ENTRY, next: `Choose ${format.either(known)}.`,
   }),
   tooManyFound: ({ found, n }, { format }) => ({
     happened: `${format.count(found)} found does not fit ${format.count(n)} looked at.`, kept: ENTRY, next: `Count again: at least 1 and, with those recorded before, at most ${format.count(n)}.`,

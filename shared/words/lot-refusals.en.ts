@@ -7,8 +7,8 @@ const NOTHING = 'Nothing was written.';
 /** Refusals about whole lots, batches, charges, releases and boxes. */
 export const lotRefusalWords = {
   dispositionNotForThis: ({ disposition, possible }, { format, labels }) => ({
-    happened: `${labels.dispositions[disposition].name} cannot be decided for this hold.`, kept: `${NOTHING} The hold stands.`,
-    next: `Possible here: ${format.list(possible.map((each) => labels.dispositions[each].name))}.`,
+    happened: `“${labels.dispositions[disposition].name}” cannot be decided for this hold.`, kept: `${NOTHING} The hold stands.`,
+    next: `Possible here: ${format.either(possible.map((each) => labels.dispositions[each].name))}.`,
   }),
   notEnoughPieces: ({ wanted, remaining }, speak) => ({
     happened: `${piecesText(speak, wanted)} wanted, ${speak.format.count(remaining)} loose here.`, kept: `${NOTHING} The piece balance is as before.`,
@@ -23,7 +23,7 @@ export const lotRefusalWords = {
   }),
   batchNotReleased: ({ batch }) => ({ happened: `Powder batch ${batch} is not released.`, kept: NOTHING, next: 'The lab releases the batch when its gates have passed. Then open the lot.' }),
   factorMissing: ({ batch, factor }, { labels }) => ({
-    happened: `${batch} has no accepted result for ${labelOf(labels.factors, factor)}, which pressing needs.`, kept: NOTHING, next: 'The powder plan must measure it: measure it, or put it into the plan.',
+    happened: `${batch} has no accepted result for ${labelOf(labels.factors, factor)}, which pressing needs.`, kept: NOTHING, next: 'Have it measured at the gates of the batch. Where its plan does not ask for it, a quality engineer adds it.',
   }),
   gradeDiffers: ({ lot, has, wanted }) => ({
     happened: `${lot} is of ${has === '' ? 'no coating' : has}; ${wanted} is asked for.`, kept: NOTHING, next: 'Check the number of the lot, or choose what fits its grade or coating.',

@@ -9,12 +9,12 @@ export const recordRefusalWords = {
   alreadyThere: ({ what, id }, { labels }) => ({ happened: `${what === 'plant' ? 'This' : 'The'} ${labels.things[what]} ${id} is there already.`, kept: 'What is there stays as it is.', next: what === 'plant' ? 'Sign on instead.' : 'Open it, or take a number that is free.' }),
   notYourRole: ({ command, needed }, { format, labels }) => ({
     happened: `Your roles do not allow you to ${labelOf(labels.commands, command)}.`, kept: NOTHING,
-    next: needed.length === 0 ? 'Ask the keeper which role may do this.' : `Ask someone who is: ${format.list(needed.map((role) => labels.roles[role]))}.`,
+    next: needed.length === 0 ? 'Ask the keeper which role may do this.' : `Ask someone who is: ${format.either(needed.map((role) => labels.roles[role]))}.`,
   }),
-  signatureMissing: ({ command }, { labels }) => ({ happened: `To ${labelOf(labels.commands, command)} takes a signature.`, kept: NOTHING, next: 'Read once more what you sign, then enter your PIN.' }),
+  signatureMissing: ({ command }, { labels }) => ({ happened: `A signature is needed to ${labelOf(labels.commands, command)}.`, kept: NOTHING, next: 'Read once more what you sign, then enter your PIN.' }),
   nothingChanged: ({ what }) => ({ happened: `${what}: the new entry is the same as the old one.`, kept: 'The entry stays as it is.', next: 'Enter what differs, or leave it.' }),
   reasonMissing: ({ command }, { labels }) => ({
-    happened: command === 'concession' ? 'A concession says what is accepted and how far.' : `A reason is missing. To ${labelOf(labels.commands, command)} needs one in writing.`,
+    happened: command === 'concession' ? 'A concession says what is accepted and how far.' : `A reason in writing is needed to ${labelOf(labels.commands, command)}.`,
     kept: NOTHING, next: command === 'concession' ? 'Write the sentence that will stand on the certificate.' : 'Write in a few words why.',
   }),
   planNotInForce: ({ plan }) => ({ happened: `No version of plan ${plan} is in force.`, kept: NOTHING, next: 'Two quality engineers approve a version first.' }),
