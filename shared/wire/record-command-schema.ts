@@ -19,29 +19,29 @@ export const batchAndChargeCommandSchemas = [
   z.strictObject({ type: z.literal('resumeInspection'), switching: stream, reason: passage() }),
 ] as const;
 
-const product = z.strictObject({
+export const productSchema = z.strictObject({
   id, designation: line(60), name: line(80), itemCode: id, grade: id, layer: id.nullable(), marking: line(100), piecesPerBox: z.int().min(1).max(100_000), plan: id,
   sinteredVolumeMm3: positive, thicknessMm: positive,
 });
-const grade = z.strictObject({
+export const gradeSchema = z.strictObject({
   id, name: line(60), composition: z.array(z.strictObject({ component: line(40), massPercent: percent })).max(40), powderPlan: id, furnacePlan: id,
 });
-const layer = z.strictObject({ id, name: line(60), coatingPlan: id });
+export const layerSchema = z.strictObject({ id, name: line(60), coatingPlan: id });
 
 /** What the plant makes, of what, and coated with what. */
 export const catalogueCommandSchemas = [
-  z.strictObject({ type: z.literal('defineProduct'), product }),
-  z.strictObject({ type: z.literal('defineGrade'), grade }),
-  z.strictObject({ type: z.literal('defineLayer'), layer }),
+  z.strictObject({ type: z.literal('defineProduct'), product: productSchema }),
+  z.strictObject({ type: z.literal('defineGrade'), grade: gradeSchema }),
+  z.strictObject({ type: z.literal('defineLayer'), layer: layerSchema }),
 ] as const;
 
-const gauge = z.strictObject({
+export const gaugeSchema = z.strictObject({
   id, name: line(80), gaugeKind: line(60), unit: line(12), resolution: positive, expandedUncertainty: notNegative, least: quantity, most: quantity, calibrationDue: day, bench: bench.nullable(),
 }).refine(({ least, most }) => least < most, { path: ['most'], message: 'must be above `least`' });
 
 /** Gauges, people and the plant itself. PINs pass through here and never reach a slip. */
 export const peopleAndGaugeCommandSchemas = [
-  z.strictObject({ type: z.literal('registerGauge'), gauge }),
+  z.strictObject({ type: z.literal('registerGauge'), gauge: gaugeSchema }),
   z.strictObject({ type: z.literal('calibrateGauge'), gauge: id, calibrationDue: day, expandedUncertainty: notNegative, certificate: line(60) }),
   z.strictObject({ type: z.literal('withdrawGauge'), gauge: id, reason: passage() }),
   z.strictObject({ type: z.literal('enrolPerson'), badge: id, name: line(80), roles: roles.min(1), pin }),
