@@ -52,6 +52,10 @@ export const lotRefusalWords = {
   boxIsGone: ({ box, why }) => ({
     happened: `Box ${box} ${why === 'voided' ? 'was voided' : 'has been shipped'}.`, kept: NOTHING, next: why === 'voided' ? 'Destroy its label and pack a new box.' : 'Check the number on the label.',
   }),
+  boxesToVoid: ({ lot, boxes }, { format, labels }) => ({
+    happened: `${labels.boxes(boxes, format.count(boxes))} of ${lot} ${boxes === 1 ? 'stands' : 'stand'} packed here; what is decided must find every piece loose.`, kept: NOTHING,
+    next: 'Let a packer void these boxes first, then decide again.',
+  }),
   labelNotPrinted: ({ box }) => ({ happened: `Box ${box} has no printed label.`, kept: NOTHING, next: 'Print the label first.' }),
   labelNotReadBack: ({ box }) => ({ happened: `The label of box ${box} has not been read back.`, kept: NOTHING, next: 'Scan the label on the box, then ship it.' }),
   labelDiffers: ({ box, field, read, wanted }) => ({

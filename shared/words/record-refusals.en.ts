@@ -18,6 +18,9 @@ export const recordRefusalWords = {
     kept: NOTHING, next: command === 'concession' ? 'Write the sentence that will stand on the certificate.' : 'Write in a few words why.',
   }),
   planNotInForce: ({ plan }) => ({ happened: `No version of plan ${plan} is in force.`, kept: NOTHING, next: 'Two quality engineers approve a version first.' }),
+  planIsInForce: ({ plan, planVersion }, { format }) => ({
+    happened: `${plan} version ${format.count(planVersion)} is in force already.`, kept: 'The version stays in force as it was approved.', next: 'Nothing more is to be approved. A change begins with a new draft.',
+  }),
   approvedByYou: ({ plan, planVersion }, { format }) => ({
     happened: `You have approved ${plan} version ${format.count(planVersion)} already.`, kept: 'Your approval stands.', next: 'The second approval must come from another quality engineer.',
   }),
