@@ -80,13 +80,15 @@ export class GhKiosk extends LitElement {
     const words = shellWords();
     const { value: here } = this.#route;
     const { scanned } = this;
+    // Work at a traveller takes the whole screen; it brings its own head and outbox line.
+    const working = here.desk === 'traveller' && here.query.has('work');
     return html`<a class="skip" href="#work" @click=${this.#skip}>${words.skip}</a>
-      <gh-kiosk-head .route=${here} ?demo=${plant.plant?.demo === true} @person-wanted=${() => this.#changePerson('')}></gh-kiosk-head>
-      <main id="work" tabindex="-1">
+      ${working ? nothing : html`<gh-kiosk-head .route=${here} ?demo=${plant.plant?.demo === true} @person-wanted=${() => this.#changePerson('')}></gh-kiosk-head>`}
+      <main id="work" tabindex="-1" @person-wanted=${() => this.#changePerson('')}>
         ${scanned === null ? nothing : html`<gh-notice kind="refusal" .happened=${scanned.happened} .kept=${scanned.kept} .next=${scanned.next} .dismiss=${words.close} @notice-dismissed=${() => (this.scanned = null)}></gh-notice>`}
         ${this.#deskElement()}
       </main>
-      <gh-kiosk-outbox></gh-kiosk-outbox>`;
+      ${working ? nothing : html`<gh-kiosk-outbox></gh-kiosk-outbox>`}`;
   }
 
   #deskElement() {

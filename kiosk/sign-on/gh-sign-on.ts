@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
+import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { link, LinkFault, type PlantAtDoor } from '../link/index.ts';
 import '../parts/gh-button.ts';
@@ -20,7 +20,7 @@ import { signOnStyles } from './sign-on-styles.ts';
  */
 @customElement('gh-sign-on')
 export class GhSignOn extends LitElement {
-  static override styles = [partStyles, keyStyles, signOnStyles, css``];
+  static override styles = [partStyles, keyStyles, signOnStyles];
   @property({ attribute: false }) plant: PlantAtDoor = { opened: true, plant: null, demoPeople: null, benches: [] };
   /** A badge that was scanned already. */
   @property() badge = '';
@@ -60,7 +60,7 @@ export class GhSignOn extends LitElement {
     const words = shellWords();
     const benches = [...new Set([...this.plant.benches, words.packingBench, words.office])];
     return html`<section><h2>${words.chooseBench}</h2>
-      <div class="benches">${benches.map((bench) => html`<gh-button wide ?kind=${false} pressed=${bench === this.bench ? 'true' : 'false'} @click=${() => this.#chooseBench(bench)}>${bench}</gh-button>`)}</div>
+      <div class="benches">${benches.map((bench) => html`<gh-button wide pressed=${bench === this.bench ? 'true' : 'false'} @click=${() => this.#chooseBench(bench)}>${bench}</gh-button>`)}</div>
     </section>`;
   }
 

@@ -1,0 +1,54 @@
+import { LitElement, css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { nextGate, standingHolds, verdictOf } from '../../shared/traveller/index.ts';
+import type { GateRecord, Subject } from '../../shared/traveller/index.ts';
+import type { Reader } from '../../shared/words/index.ts';
+import '../parts/gh-button.ts';
+import '../parts/gh-verdict.ts';
+import { partStyles } from '../parts/part-styles.ts';
+import { catalogue, travellerWords } from './speak.ts';
+
+/** The verdict of a gate, large, with what it rests on and what comes next. Its live region stays in place, so put it on the page before the verdict falls. */
+@customElement('gh-verdict-panel')
+export class GhVerdictPanel extends LitElement {
+  static override styles = [partStyles, css`ul { list-style: none; display: grid; gap: 0.15em; } li { padding-block: 0.1em; border-block-end: var(--rule) solid var(--line); }`];
+  @property({ attribute: false }) subject: Subject | null = null;
+  /** The gate whose verdict is shown; null: none yet. */
+  @property({ attribute: false }) gate: GateRecord | null = null;
+  @property({ attribute: false }) reader: Reader = {};
+  /** Worked out on this kiosk and not confirmed by the server. */
+  @property({ type: Boolean }) kept = false;
+
+  override render() {
+    const { subject, gate, reader } = this;
+    const given = gate === null ? null : verdictOf(gate);
+    if (subject === null || gate === null || given === null) return html`<gh-verdict></gh-verdict>`;
+    const { verdict } = given;
+    const { labels } = catalogue();
+    const word = verdict.accepted ? labels.verdicts.accepted : labels.verdicts.rejected;
+    const whole = catalogue().verdictSentence(verdict, reader);
+    const sentence = whole.startsWith(`${word}: `) ? whole.slice(word.length + 2) : whole;
+    const lines = catalogue().verdictLines(verdict, reader);
+    return html`<gh-verdict state=${verdict.accepted ? 'accepted' : 'rejected'} .word=${word} .sentence=${sentence}>
+      <div>
+        ${this.kept ? html`<p><strong>${travellerWords().verdict.kept}</strong></p>` : nothing}
+        <p>${gate.name}. ${this.#next(subject)}</p>
+        ${lines.length === 0 ? nothing : html`<ul>${lines.map((line) => html`<li>${line}</li>`)}</ul>`}
+      </div>
+    </gh-verdict>`;
+  }
+
+  #next(subject: Subject): string {
+    const words = travellerWords().verdict;
+    if (standingHolds(subject).length > 0) return words.held;
+    const next = nextGate(subject);
+    if (next === null) return words.last;
+    return next.workedOn === subject.kind ? words.next(next.name, next.bench) : words.nextCharge(next.name);
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'gh-verdict-panel': GhVerdictPanel;
+  }
+}

@@ -1,0 +1,103 @@
+import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { link } from '../../link/index.ts';
+import '../../parts/gh-button.ts';
+import '../../parts/gh-select-list.ts';
+import '../../parts/gh-sheet.ts';
+import { partStyles } from '../../parts/part-styles.ts';
+import { tell } from '../../parts/tell.ts';
+import { chooseGauge, forgetGauges, gaugeFault, gaugeInUse, gaugesOfKind, gaugesOfPlant, type ListedGauge } from '../gauges.ts';
+import { format, travellerWords } from '../speak.ts';
+
+/**
+ * Which gauge gives the readings: chosen once a session, shown always.
+ * @fires gauge-chosen - with `{ id }`, also for the one in use from the start
+ */
+@customElement('gh-gauge-choice')
+export class GhGaugeChoice extends LitElement {
+  static override styles = [
+    partStyles,
+    css`
+      .with { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0.2em var(--gap); background: var(--slip); border: var(--rule) solid var(--line); padding: 0.15em 0.15em 0.15em var(--pad); }
+      strong { font-family: var(--face-figures); }
+      .needed { color: var(--bad); font-weight: 650; }
+    `,
+  ];
+  @property() kind = '';
+  @state() private gauges: readonly ListedGauge[] = [];
+  @state() private read = false;
+  @state() private choosing = false;
+  #told = '';
+  #end: (() => void) | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.#read();
+    this.#end = link.onChanged(['catalogue'], () => {
+      forgetGauges();
+      void this.#read();
+    });
+  }
+  override disconnectedCallback(): void {
+    this.#end?.();
+    super.disconnectedCallback();
+  }
+
+  protected override updated(_: PropertyValues<this>): void {
+    const id = this.#inUse()?.id ?? '';
+    if (!this.read || id === this.#told) return;
+    this.#told = id;
+    tell(this, 'gauge-chosen', { id });
+  }
+
+  override render() {
+    const words = travellerWords().gauge;
+    const used = this.#inUse();
+    if (!this.read) return nothing;
+    return html`<div class="with">
+        ${used === null
+          ? html`<span class="needed">${words.needed(this.kind)}</span>`
+          : html`<span><span class="printed">${words.with}</span> <strong>${used.id}</strong> ${used.name}<br /><span class="printed">${words.uncertainty(format().number(used.expandedUncertainty))} ${used.unit}, ${words.due(format().date(used.calibrationDue))}</span></span>`}
+        <gh-button @click=${() => (this.choosing = true)}>${used === null ? words.choose : words.change}</gh-button>
+      </div>
+      <gh-sheet ?open=${this.choosing} .heading=${words.choose} .closeWord=${travellerWords().close} @sheet-closed=${() => (this.choosing = false)}>${this.choosing ? this.#list(used) : nothing}</gh-sheet>`;
+  }
+
+  #list(used: ListedGauge | null) {
+    const words = travellerWords().gauge;
+    const options = gaugesOfKind(this.gauges, this.kind, this.#bench()).map((gauge) => {
+      const fault = gaugeFault(gauge, today());
+      const hint = fault === 'overdue' ? words.overdue(format().date(gauge.calibrationDue)) : fault === 'withdrawn' ? words.withdrawn(gauge.withdrawn ?? '') : words.due(format().date(gauge.calibrationDue));
+      return { value: gauge.id, text: `${gauge.id} ${gauge.name}`, hint, disabled: fault !== null, ...(fault === 'overdue' ? { mark: 'overdue' as const } : {}) };
+    });
+    if (options.length === 0) return html`<p>${words.none(this.kind)}</p>`;
+    return html`<gh-select-list .label=${words.choose} .options=${options} .value=${used?.id ?? ''} @option-chosen=${this.#choose}></gh-select-list>`;
+  }
+
+  readonly #choose = (event: CustomEvent<{ readonly value: string }>): void => {
+    chooseGauge(this.kind, this.#bench(), event.detail.value);
+    this.choosing = false;
+    this.requestUpdate();
+  };
+
+  async #read(): Promise<void> {
+    this.gauges = await gaugesOfPlant();
+    this.read = true;
+  }
+  #bench(): string {
+    return link.session.value?.bench ?? '';
+  }
+  #inUse(): ListedGauge | null {
+    return gaugeInUse(this.gauges, this.kind, this.#bench(), today());
+  }
+}
+
+function today(): string {
+  return new Date().toISOString().slice(0, 10);
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'gh-gauge-choice': GhGaugeChoice;
+  }
+}

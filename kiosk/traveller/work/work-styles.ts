@@ -1,0 +1,24 @@
+import { css } from 'lit';
+
+/** Looks of gate work: what is asked on the left, the keys that answer it on the right; one above the other on a narrow screen. */
+export const workStyles = css`
+  .work { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: var(--gap); align-items: start; }
+  .work.keys-wide { grid-template-columns: minmax(0, 5fr) minmax(0, 7fr); }
+  .pile { display: grid; gap: calc(0.7 * var(--gap)); min-inline-size: 0; align-content: start; }
+  .row { display: flex; flex-wrap: wrap; gap: var(--gap); align-items: center; }
+  .keys { display: grid; gap: var(--gap); grid-template-columns: repeat(auto-fill, minmax(15.5rem, 1fr)); align-content: start; }
+  .soft { color: var(--ink-soft); }
+  gh-keypad { --target: calc(12.5 * var(--true-mm)); }
+  gh-notice { margin-block-end: var(--gap); }
+  .with { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0.2em var(--gap); background: var(--slip); border: var(--rule) solid var(--line); padding: 0.2em var(--pad); }
+  .with strong { font-family: var(--face-figures); }
+  table { border-collapse: collapse; background: var(--slip); inline-size: 100%; }
+  th, td { text-align: start; padding: 0.35em var(--pad); border-block-end: var(--rule) solid var(--line); font-weight: 400; }
+  thead th { color: var(--ink-soft); font-size: var(--text-small); }
+  td { font-family: var(--face-figures); text-align: end; font-size: var(--text-large); }
+  thead th:not(:first-child) { text-align: end; }
+  @media (max-width: 1000px) {
+    .work, .work.keys-wide { grid-template-columns: minmax(0, 1fr); }
+    .work > gh-keypad, .work > .pad { justify-self: center; }
+  }
+`;
