@@ -1,0 +1,243 @@
+import { randomBytes } from 'node:crypto';
+import type { Command, NewSlip, Refusal, SlipBody, Stamp } from '../../shared/traveller/index.ts';
+import { decide, NotAtHand, streamOf } from '../../shared/traveller/index.ts';
+import type { Envelope } from '../../shared/wire/command-schema.ts';
+import { readCommand } from '../../shared/wire/read-command.ts';
+import type { DoorRefusal, Reply } from '../../shared/wire/reply.ts';
+import type { StampedSlip } from '../../shared/wire/stamped-slip.ts';
+import type { Entry, Journal, Receipt } from '../journal/journal.ts';
+import { StaleVersion } from '../journal/journal.ts';
+import type { PinVault } from '../journal/pin-vault.ts';
+import type { PinDesk } from '../people/pin-desk.ts';
+import { Turns } from '../people/turns.ts';
+import { commandDigest } from './command-digest.ts';
+import { newPinOf, withNewPin } from './new-pin.ts';
+import { activePerson } from './person-at-hand.ts';
+import { checkSignatures, type Signatures } from './signatures.ts';
+import { stamped } from './stamped.ts';
+import { StateCache, type KnownStream } from './state-cache.ts';
+import { told } from './told.ts';
+
+/** Who gives a command: the badge signed on, or null for nobody. */
+export type Giver = { readonly badge: string } | null;
+
+export interface DoorParts {
+  readonly journal: Journal;
+  readonly vault: PinVault;
+  readonly pins: PinDesk;
+  /** Told of what could not be foreseen: a disk that failed, or a bug. */
+  readonly onFault: (fault: unknown) => void;
+  readonly now?: () => Date;
+}
+
+/** Decisions a command may take, each on newer states, before it is told to come again. */
+const mostDecisions = 12;
+/** Streams fetched for one decision; far more than the largest charge has members. */
+const mostFetches = 2_000;
+/** Commands under way at once, all kiosks together. */
+const mostUnderWay = 20_000;
+
+type StreamsRead = ReadonlyMap<string, KnownStream>;
+type Stamped = Pick<Entry, 'clientId' | 'at' | 'by' | 'bench'>;
+type Draft = { readonly slips: readonly NewSlip[]; readonly read: StreamsRead; readonly stamp: Stamp } | { readonly refusal: Refusal | DoorRefusal; readonly read: StreamsRead };
+interface Asked { readonly envelope: Envelope; readonly digest: string; readonly badge: string | null; readonly signatures: Exclude<Signatures, { readonly refusal: DoorRefusal }> }
+
+/** The one way in: every command, by whichever wire it comes, is read, decided and made durable here. */
+export class Door {
+  readonly states: StateCache;
+  readonly #parts: DoorParts;
+  readonly #listeners: ((slips: readonly StampedSlip[]) => void)[] = [];
+  readonly #underWay = new Map<string, Promise<Reply>>();
+  readonly #pinTurns = new Turns();
+
+  constructor(parts: DoorParts) {
+    this.#parts = parts;
+    this.states = new StateCache(parts.journal);
+  }
+
+  /** Hears of everything that has become durable, in order of arrival. */
+  onWritten(hear: (slips: readonly StampedSlip[]) => void): void {
+    this.#listeners.push(hear);
+  }
+
+  /** Answers a command. An answer that says ok means durable. Never throws. */
+  async give(input: unknown, giver: Giver): Promise<Reply> {
+    const read = readCommand(input);
+    if (!read.ok) return told({ code: 'malformed', problems: read.problems });
+    const { envelope } = read;
+    if (/\p{Cs}/u.test(envelope.bench)) return told({ code: 'malformed', problems: [{ where: 'bench', what: 'must be well-formed text' }] });
+    if (this.#underWay.size >= mostUnderWay) return told({ code: 'tooBusy' });
+    // The same client id twice at once: the second one learns what became of the first.
+    for (let earlier = this.#underWay.get(envelope.clientId); earlier !== undefined; earlier = this.#underWay.get(envelope.clientId)) await earlier;
+    const answer = this.#answer(envelope, giver);
+    this.#underWay.set(envelope.clientId, answer);
+    try {
+      return await answer;
+    } finally {
+      this.#underWay.delete(envelope.clientId);
+    }
+  }
+
+  /**
+   * Writes a slip that the server itself makes, such as a signed checkpoint. `make` is asked again when the stream has moved.
+   * @throws JournalFault when it is not durable
+   */
+  async record(stream: string, by: string, clientId: string, make: () => Promise<SlipBody>): Promise<readonly StampedSlip[]> {
+    for (let attempt = 1; ; attempt += 1) {
+      const body = await make();
+      const read = new Map([[stream, await this.states.get(stream)]]);
+      try {
+        return (await this.#write({ clientId, at: this.#at(), by, bench: 'server' }, [{ stream, body }], read, undefined)).slips.map(stamped);
+      } catch (fault) {
+        if (!(fault instanceof StaleVersion) || attempt >= mostDecisions) throw fault;
+      }
+    }
+  }
+
+  async #answer(envelope: Envelope, giver: Giver): Promise<Reply> {
+    try {
+      const by = giver === null ? null : await activePerson(this.states, giver.badge);
+      if (by === null && envelope.command.type !== 'openPlant') return told({ code: (await this.states.get('plant:plant')).state === null ? 'setUpFirst' : 'notSignedIn' });
+      const signatures = await checkSignatures(this.#parts.pins, this.states, envelope, by);
+      if ('refusal' in signatures) return told(signatures.refusal);
+      return await this.#carryOut({ envelope, digest: commandDigest(by?.badge ?? '', envelope.command), badge: by?.badge ?? null, signatures });
+    } catch (fault) {
+      this.#parts.onFault(fault);
+      return told({ code: 'storageFault' });
+    }
+  }
+
+  async #carryOut(asked: Asked): Promise<Reply> {
+    const { clientId, command, bench } = asked.envelope;
+    const pin = newPinOf(command);
+    for (let decisions = 1; decisions <= mostDecisions; decisions += 1) {
+      const draft = await this.#decide(asked);
+      if ('refusal' in draft) {
+        if (!(await this.#stillStands(draft.read))) continue;
+        return (await this.#earlierReply(asked)) ?? told(draft.refusal);
+      }
+      const { slips, read, stamp } = draft;
+      const write = (): Promise<Receipt> => this.#write({ clientId, at: stamp.at, by: stamp.by.badge, bench }, slips, read, asked.digest);
+      try {
+        const receipt = await (pin === null ? write() : this.#pinTurns.take(pin.badge, () => withNewPin(this.#parts.vault, pin, write)));
+        return replyOf(receipt, asked.digest);
+      } catch (fault) {
+        if (!(fault instanceof StaleVersion)) throw fault;
+      }
+    }
+    return told({ code: 'tooBusy' });
+  }
+
+  /** Decides on what is at hand, and fetches what is missing until nothing is. All that is read belongs to one moment. */
+  async #decide({ envelope: { command, bench, seen }, badge, signatures }: Asked): Promise<Draft> {
+    for (let fetches = 0; fetches < mostFetches; fetches += 1) {
+      const read = new Map<string, KnownStream>();
+      const known = { state: (stream: string) => {
+        const there = this.states.peek(stream);
+        if (there === undefined) throw new NotAtHand(stream);
+        read.set(stream, there);
+        return there.state;
+      } };
+      try {
+        const person = badge === null ? keeperToBe(command) : known.state(`person:${badge}`);
+        if (person === null || !('roles' in person) || ('active' in person && !person.active)) return { refusal: { code: 'notSignedIn' }, read };
+        const stamp: Stamp = { at: this.#at(), by: { badge: person.badge, name: person.name, roles: person.roles }, bench, seed: randomBytes(16).toString('hex'), ...signatures };
+        if (seen !== undefined) {
+          const stream = streamOf(command);
+          const actual = known.state(stream)?.version ?? 0;
+          if (actual !== seen) return { refusal: { code: 'staleVersion', stream, seen, actual }, read };
+        }
+        const decision = decide(known, command, stamp);
+        return 'refusal' in decision ? { refusal: decision.refusal, read } : { slips: decision.slips, read, stamp };
+      } catch (missing) {
+        if (!(missing instanceof NotAtHand)) throw missing;
+        await this.states.load(missing.stream);
+      }
+    }
+    return { refusal: { code: 'tooBusy' }, read: new Map() };
+  }
+
+  /** Hands slips to the journal and takes them into the states at once, so that the next command of this very turn is decided on them. */
+  async #write(stampedWith: Stamped, slips: readonly NewSlip[], read: StreamsRead, answer: string | undefined): Promise<Receipt> {
+    const bodies = new Map<string, SlipBody[]>();
+    for (const { stream, body } of slips) {
+      const own = bodies.get(stream);
+      if (own === undefined) bodies.set(stream, [body]);
+      else own.push(body);
+    }
+    const appended = this.#parts.journal.append(entryOf(stampedWith, bodies, read, answer));
+    const underWay = appended.then(ignore, ignore);
+    const { at, by, bench } = stampedWith;
+    for (const [stream, own] of bodies) {
+      const decidedOn = read.get(stream);
+      if (decidedOn !== undefined) this.states.advance(stream, decidedOn, own, { at, by, bench }, underWay);
+    }
+    try {
+      const receipt = await appended;
+      // A repeated entry wrote nothing: what was taken into the states did not happen a second time.
+      if (receipt.repeated) this.#forget(read, bodies.keys());
+      else {
+        for (const stream of bodies.keys()) this.states.settle(stream, underWay);
+        this.#tell(receipt);
+      }
+      return receipt;
+    } catch (fault) {
+      this.#forget(read, read.keys());
+      throw fault;
+    }
+  }
+
+  /** A refusal may rest only on what is durable. Waits for what is under way, and says whether what was read had really happened. */
+  async #stillStands(read: StreamsRead): Promise<boolean> {
+    for (const { underWay } of read.values()) await underWay;
+    let stands = true;
+    for (const [stream, { version, lineage }] of read) {
+      const actual = await this.#parts.journal.versionOf(stream);
+      if (actual === version) continue;
+      const now = this.states.peek(stream);
+      // Moved on since, and by this door: what was read is a true earlier state, and the refusal an answer to it.
+      if (actual > version && now?.lineage === lineage && now.version >= actual) continue;
+      if (now !== undefined) this.states.forget(stream, now.lineage);
+      stands = false;
+    }
+    return stands;
+  }
+
+  async #earlierReply({ envelope: { clientId }, digest }: Asked): Promise<Reply | null> {
+    const receipt = await this.#parts.journal.receiptFor(clientId);
+    return receipt === null ? null : replyOf(receipt, digest);
+  }
+
+  #forget(read: StreamsRead, streams: Iterable<string>): void {
+    for (const stream of streams) this.states.forget(stream, read.get(stream)?.lineage ?? 0);
+  }
+
+  #tell({ slips }: Receipt): void {
+    const news = slips.map(stamped);
+    for (const hear of this.#listeners) hear(news);
+  }
+
+  #at(): string {
+    return (this.#parts.now?.() ?? new Date()).toISOString();
+  }
+}
+
+function ignore(): void {
+  // The entry's own caller hears how it ended; whoever only waits for it does not care.
+}
+
+/** The first command of all is given by the keeper it enrols. */
+function keeperToBe(command: Command): Stamp['by'] | null {
+  return command.type === 'openPlant' ? { badge: command.keeper.badge, name: command.keeper.name, roles: ['keeper'] } : null;
+}
+
+function entryOf(stampedWith: Stamped, bodies: ReadonlyMap<string, readonly SlipBody[]>, read: StreamsRead, answer: string | undefined): Entry {
+  const changes = [...bodies].map(([stream, own]) => ({ stream, expectedVersion: read.get(stream)?.version ?? 0, bodies: own }));
+  const checks = [...read].filter(([stream]) => !bodies.has(stream)).map(([stream, { version }]) => ({ stream, expectedVersion: version }));
+  return { ...stampedWith, changes, checks, answer };
+}
+
+function replyOf({ slips, answer, repeated, clientId }: Receipt, digest: string): Reply {
+  if (repeated && answer !== digest) return told({ code: 'clientIdReused', clientId });
+  return { ok: true, slips: slips.map(stamped), repeated };
+}

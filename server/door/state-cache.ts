@@ -1,0 +1,108 @@
+import type { AnyState, Slip, SlipBody } from '../../shared/traveller/index.ts';
+import { evolve } from '../../shared/traveller/index.ts';
+import type { Journal, StoredSlip } from '../journal/journal.ts';
+
+/** One stream as the door knows it, entries on their way to the disk included. */
+export interface KnownStream {
+  readonly state: AnyState | null;
+  /** 0 where nothing has ever happened. */
+  readonly version: number;
+  /** The last entry on its way to the disk for this stream; settles when it is durable or has failed. Never rejects. */
+  readonly underWay: Promise<unknown> | null;
+  /** Which reading of the journal this goes back to. */
+  readonly lineage: number;
+}
+
+/** A stored slip as the fold reads it. The journal keeps bodies it does not look into: here they get their types back. */
+export function slipOf(stored: StoredSlip): Slip {
+  return stored as unknown as Slip;
+}
+
+/** Folds a stream from its first slip. */
+export function fold(slips: readonly StoredSlip[], from: AnyState | null = null): AnyState | null {
+  return slips.reduce<AnyState | null>((state, slip) => evolve(state, slipOf(slip)), from);
+}
+
+/**
+ * The folded states of the streams used last. It may be wrong at any time (another server may have written): whoever decides on a state
+ * sends its version along as a check, and forgets it here when the journal disagrees.
+ */
+export class StateCache {
+  readonly #journal: Journal;
+  readonly #most: number;
+  readonly #known = new Map<string, KnownStream>();
+  readonly #loading = new Map<string, Promise<void>>();
+  #lineages = 0;
+
+  constructor(journal: Journal, most = 2_000) {
+    this.#journal = journal;
+    this.#most = most;
+  }
+
+  /** What is at hand, counted as used now. */
+  peek(stream: string): KnownStream | undefined {
+    const known = this.#known.get(stream);
+    if (known === undefined) return undefined;
+    this.#known.delete(stream);
+    this.#known.set(stream, known);
+    return known;
+  }
+
+  /** Brings a stream to hand. Several who ask at once share one reading. */
+  async load(stream: string): Promise<void> {
+    if (this.#known.has(stream)) return;
+    const loading = this.#loading.get(stream) ?? this.#read(stream);
+    this.#loading.set(stream, loading);
+    await loading;
+  }
+
+  async get(stream: string): Promise<KnownStream> {
+    for (;;) {
+      const known = this.peek(stream);
+      if (known !== undefined) return known;
+      await this.load(stream);
+    }
+  }
+
+  /** Takes in slips that are on their way to the disk and were decided on this version. On any other version they will come to nothing. */
+  advance(stream: string, decidedOn: KnownStream, bodies: readonly SlipBody[], stamped: Omit<Slip, 'stream' | 'version' | 'body'>, underWay: Promise<unknown>): void {
+    const before = this.#known.get(stream);
+    if (before === undefined || before.version !== decidedOn.version || before.lineage !== decidedOn.lineage) return;
+    let { state, version } = before;
+    for (const body of bodies) state = evolve(state, { ...stamped, stream, version: (version += 1), body });
+    this.#keep(stream, { state, version, underWay, lineage: before.lineage });
+  }
+
+  /** Says that nothing is on its way any more, unless something newer is. */
+  settle(stream: string, underWay: Promise<unknown>): void {
+    const known = this.#known.get(stream);
+    if (known?.underWay === underWay) this.#known.set(stream, { ...known, underWay: null });
+  }
+
+  /** Forgets a stream, unless it was read from the journal again since. */
+  forget(stream: string, lineage: number): void {
+    if (this.#known.get(stream)?.lineage === lineage) this.#known.delete(stream);
+  }
+
+  async #read(stream: string): Promise<void> {
+    try {
+      const slips = await this.#journal.read(stream);
+      if (!this.#known.has(stream)) this.#keep(stream, { state: fold(slips), version: slips.at(-1)?.version ?? 0, underWay: null, lineage: (this.#lineages += 1) });
+    } finally {
+      this.#loading.delete(stream);
+    }
+  }
+
+  #keep(stream: string, known: KnownStream): void {
+    this.#known.delete(stream);
+    this.#known.set(stream, known);
+    if (this.#known.size <= this.#most) return;
+    for (const [oldest, { underWay }] of this.#known) {
+      // What is on its way must stay: read from the journal it would look as if it had not happened.
+      if (underWay === null) {
+        this.#known.delete(oldest);
+        return;
+      }
+    }
+  }
+}
