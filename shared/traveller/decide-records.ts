@@ -44,6 +44,7 @@ export function decidePlan(pen: Pen, command: PlanCommand): void {
       const plan = pen.find(streamName('plan', command.plan), 'plan', 'plan');
       const version = plan.versions.find(({ planVersion }) => planVersion === command.planVersion) ?? refuse({ code: 'notFound', what: 'planVersion', id: String(command.planVersion) });
       if (version.approvals.some(({ badge }) => badge === pen.stamp.by.badge)) refuse({ code: 'approvedByYou', plan: command.plan, planVersion: command.planVersion });
+      if (version.approvals.length >= 2) refuse({ code: 'planIsInForce', plan: command.plan, planVersion: command.planVersion });
       const signature = pen.signature(command.type, 'planApprovedBy');
       return pen.write(plan.stream, { type: 'planApproved', planVersion: command.planVersion, signature, inForce: version.approvals.length === 1 });
     }

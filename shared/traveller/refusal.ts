@@ -50,11 +50,13 @@ export type Refusal =
   | { readonly code: 'notReleased'; readonly lot: string; readonly why: 'never' | 'withdrawn' | 'held' }
   | { readonly code: 'boxTooFull'; readonly pieces: number; readonly most: number }
   | { readonly code: 'boxIsGone'; readonly box: string; readonly why: 'voided' | 'shipped' }
+  | { readonly code: 'boxesToVoid'; readonly lot: string; readonly boxes: number }
   | { readonly code: 'labelNotPrinted'; readonly box: string }
   | { readonly code: 'labelNotReadBack'; readonly box: string }
   | { readonly code: 'labelDiffers'; readonly box: string; readonly field: string; readonly read: string; readonly wanted: string }
   | { readonly code: 'planNotInForce'; readonly plan: string }
   | { readonly code: 'approvedByYou'; readonly plan: string; readonly planVersion: number }
+  | { readonly code: 'planIsInForce'; readonly plan: string; readonly planVersion: number }
   | { readonly code: 'planUnsound'; readonly where: string; readonly why: string }
   | { readonly code: 'notDiscontinued'; readonly switching: string; readonly severity: string }
   | { readonly code: 'identifierUnfit'; readonly field: string; readonly value: string; readonly rule: string }

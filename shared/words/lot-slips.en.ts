@@ -32,7 +32,7 @@ export const lotSlipWords: WordsFor<Exclude<LotSlip, GateSlip | CommonSlip>, 'ty
     sentence: disposition === 'concession'
       ? `${gateName(speak, gate)} accepted on concession, decided at ${streamText(speak, from)}: ${statement ?? ''}`
       : `${gateName(speak, gate)} is to be done again (${speak.labels.dispositions[disposition].name}), decided at ${streamText(speak, from)}`,
-    lines: [`Hold ${hold} is lifted.`, signatureSentence(signature, speak)],
+    lines: [...(hold === null ? [] : [`Hold ${hold} is lifted.`]), signatureSentence(signature, speak)],
   }),
   lotSorted: ({ gate, looked, removed }, speak) => {
     const out = removed.reduce((sum, { pieces }) => sum + pieces, 0);

@@ -1,6 +1,7 @@
 import { remainingPieces } from '../piece-balance/piece-balance.ts';
 import { isDemo } from '../lot/decide.ts';
 import { nextGate } from '../lot/lot.ts';
+import { requireBoxesVoided } from '../lot/release.ts';
 import type { Pen } from '../pen.ts';
 import { refuse, requireFitId } from '../pen.ts';
 import { planInForce, routeOf } from '../plan/in-force.ts';
@@ -16,7 +17,7 @@ export function decideCharge(pen: Pen, command: ChargeOwnCommand): void {
   const stream = streamName(command.kind, command.charge);
   if (pen.state(stream) !== null) refuse({ code: 'alreadyThere', what: 'charge', id: command.charge });
   const specification = specificationOf(pen, command.kind, command.specification);
-  const { plan, planVersion } = planInForce(pen, specification.plan);
+  const { plan, planVersion } = planInForce(pen, specification.plan, command.kind);
   if (command.members.length === 0) refuse({ code: 'notFound', what: 'lot', id: '' });
   const gates = new Map<string, string>();
   const members: ChargeMember[] = command.members.map(({ lot: id, places }) => {
@@ -30,8 +31,11 @@ export function decideCharge(pen: Pen, command: ChargeOwnCommand): void {
     if (next === null || next.workedOn !== command.kind || next.status !== 'waiting') return refuse({ code: 'lotNotReadyForCharge', lot: id, gate: plan.gates[0]?.name ?? '', next: next?.name ?? null });
     const present = lot.charges.find((link) => link.gate === next.id && link.current);
     if (present !== undefined) refuse({ code: 'lotIsInCharge', lot: id, charge: present.charge });
+    requireBoxesVoided(lot);
+    const pieces = remainingPieces(lot.balance);
+    if (pieces < 1) refuse({ code: 'notEnoughPieces', wanted: 1, remaining: pieces });
     gates.set(id, next.id);
-    return { lot: id, pieces: remainingPieces(lot.balance), places };
+    return { lot: id, pieces, places };
   });
   pen.write(stream, { type: 'chargeOpened', charge: command.charge, kind: command.kind, specification: { id: specification.id, name: specification.name }, plan: specification.plan, planVersion, route: routeOf(plan), programme: command.programme, equipment: command.equipment, members, demo: isDemo(pen) });
   for (const { lot, places } of members) pen.write(streamName('lot', lot), { type: 'chargeJoined', charge: stream, gate: gates.get(lot) ?? '', places });

@@ -1,11 +1,12 @@
 import type { Charge } from './charge.ts';
-import { nextHold } from '../gate/give-verdict.ts';
+import type { RestingGate } from './resting-on.ts';
+import { restingOn } from './resting-on.ts';
+import { nextHold, standsHeldAt } from '../gate/give-verdict.ts';
 import type { Verdict } from '../gate/verdict.ts';
 import { isPassed, verdictOf } from '../gate/work.ts';
 import type { Pen } from '../pen.ts';
-import { streamName } from '../stream.ts';
 
-/** The verdict of all the charge's gates together; null while one that has not failed is still to be worked. */
+/** The verdict of all the gates of a charge or batch together; null while one that has not failed is still to be worked. */
 export function verdictOfAll(charge: Pick<Charge, 'gates'>): Verdict | null {
   const given = charge.gates.flatMap((gate) => verdictOf(gate)?.verdict ?? []);
   const rejected = charge.gates.some(({ status }) => status === 'rejected');
@@ -16,20 +17,28 @@ export function verdictOfAll(charge: Pick<Charge, 'gates'>): Verdict | null {
   };
 }
 
-/** Writes a charge's verdict to the traveller of every member that is still in it, and holds them when it is a rejection. Other subjects: nothing. */
+/** Writes the verdict of a charge or batch to the traveller of every lot that rests on it, and holds the lot when it is a rejection. A lot's own verdict: nothing. */
 export function standForMembers(pen: Pen, stream: string, revised: boolean): void {
-  const charge = pen.subject(stream);
-  if (charge.kind !== 'furnace' && charge.kind !== 'coating') return;
-  const verdict = verdictOfAll(charge);
+  const subject = pen.subject(stream);
+  const verdict = subject.kind === 'lot' ? null : verdictOfAll(subject);
   if (verdict === null) return;
-  for (const member of charge.members) {
-    const lotStream = streamName('lot', member.lot);
-    const lot = pen.lot(member.lot);
-    const link = lot.charges.find((each) => each.charge === stream && each.current);
-    if (link === undefined || lot.ended !== null) continue;
-    pen.write(lotStream, { type: 'gateVerdictInherited', gate: link.gate, from: stream, verdict, revised });
-    const gate = pen.lot(member.lot).gates.find(({ id }) => id === link.gate);
-    const held = lot.holds.some(({ cause, lifted }) => lifted === null && cause.by === 'charge' && cause.charge === stream);
-    if (gate?.status === 'rejected' && !held) pen.write(lotStream, { type: 'held', hold: nextHold(pen.lot(member.lot)), cause: { by: 'charge', gate: link.gate, charge: stream }, reason: `${gate.name} (${charge.id})` });
-  }
+  for (const resting of restingOn(pen, subject)) inherit(pen, subject.id, stream, resting, verdict, revised);
+}
+
+/** Carries a lot's revised verdict on to the parts that took the earlier one along when they were split off. */
+export function standForParts(pen: Pen, stream: string, gateId: string): void {
+  const lot = pen.subject(stream);
+  const verdict = lot.gates.find(({ id }) => id === gateId)?.verdicts.at(-1)?.verdict;
+  if (lot.kind !== 'lot' || verdict === undefined) return;
+  for (const resting of restingOn(pen, lot)) if (resting.gate === gateId) inherit(pen, lot.id, stream, resting, verdict, true);
+}
+
+function inherit(pen: Pen, from: string, fromStream: string, { lot, gate: gateId }: RestingGate, verdict: Verdict, revised: boolean): void {
+  pen.write(lot.stream, { type: 'gateVerdictInherited', gate: gateId, from: fromStream, verdict, revised });
+  const now = pen.lot(lot.id);
+  const gate = now.gates.find(({ id }) => id === gateId);
+  if (gate?.status !== 'rejected' || standsHeldAt(now, gateId)) return;
+  // A part holds the verdict as its own: it may be sorted or reworked apart from the lot it came from. What failed in a charge may not.
+  const cause = gate.workedOn === 'lot' ? { by: 'verdict' as const, gate: gateId } : { by: 'charge' as const, gate: gateId, charge: fromStream };
+  pen.write(lot.stream, { type: 'held', hold: nextHold(now), cause, reason: `${gate.name} (${from})` });
 }

@@ -8,7 +8,8 @@ import { plannedGate } from '../plan/in-force.ts';
 import { requireFree, requireUpstreamFree } from '../upstream.ts';
 import type { CompleteSample, CorrectReading, GateCommand, OpenGate, RecordFinding, TakeLook, TakeReading, TakeWeights, WithdrawFinding } from './commands.ts';
 import { gaugeUsed, readValue } from './read-value.ts';
-import { judgedLimits, within } from './judge.ts';
+import { judgedLimits, piecesFound, within } from './judge.ts';
+import { restingOn } from '../charge/resting-on.ts';
 import { stateDemand } from './state-demand.ts';
 import { giveVerdict, reviseVerdict } from './give-verdict.ts';
 import type { CharacteristicWork, GateRecord } from './work.ts';
@@ -28,6 +29,9 @@ export function decideGate(pen: Pen, command: GateCommand): void {
       if (gate.status !== 'open') refuse({ code: 'gateNotOpen', gate: gate.name, status: gate.status });
       const [hold] = standingHolds(subject);
       if (hold !== undefined) refuse({ code: 'subjectIsHeld', subject: subject.id, hold: hold.id, reason: hold.reason });
+      const next = nextGate(subject);
+      // A gate ahead of this one may have been opened again by a correction while work went on here.
+      if (next !== null && next.id !== gate.id) refuse({ code: 'gateOutOfOrder', gate: gate.name, before: next.name, next: next.id });
       takeEntry(pen, subject, gate, work, command);
       return giveVerdict(pen, subject.stream, gate.id);
     }
@@ -121,7 +125,7 @@ function recordFinding(pen: Pen, subject: Subject, gate: GateRecord, work: Chara
   if (ordinals.length > 0 && (ordinals.length !== command.pieces || new Set(ordinals).size !== ordinals.length)) refuse({ code: 'tooManyFound', found: command.pieces, n: ordinals.length });
   const outside = ordinals.find((ordinal) => !Number.isInteger(ordinal) || ordinal < 1 || ordinal > n);
   if (outside !== undefined) refuse({ code: 'ordinalOutside', characteristic: characteristic.name, n, ordinal: outside });
-  const found = work.findings.filter((finding) => finding.class === kind.class && !finding.withdrawn).reduce((sum, { pieces }) => sum + pieces, command.pieces);
+  const found = piecesFound([...work.findings.filter((finding) => finding.class === kind.class && !finding.withdrawn), { pieces: command.pieces, ordinals }], Infinity);
   if (found > n) refuse({ code: 'tooManyFound', found, n });
   pen.write(subject.stream, { type: 'findingRecorded', gate: gate.id, characteristic: characteristic.id, code: kind.code, class: kind.class, pieces: command.pieces, ...(ordinals.length === 0 ? {} : { ordinals }) });
 }
@@ -131,13 +135,14 @@ function takeLook(pen: Pen, subject: Subject, gate: GateRecord, work: Characteri
   if (characteristic.kind !== 'counted' || basis.by !== 'interval') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'findings' });
   const expected = work.looks.length + 1;
   if (command.look !== expected || expected > basis.looks) refuse({ code: 'lookOutOfOrder', expected, got: command.look, looks: basis.looks });
+  const looked = Math.min(n, gate.lotSize);
   const made = piecesMade(gate);
   const dueAt = Math.min(expected * basis.everyPieces, gate.lotSize);
   if (made !== null && made < dueAt) refuse({ code: 'lookNotDue', look: expected, dueAt, made });
-  if (!Number.isInteger(command.found) || command.found < 0 || command.found > n) refuse({ code: 'tooManyFound', found: command.found, n });
+  if (!Number.isInteger(command.found) || command.found < 0 || command.found > looked) refuse({ code: 'tooManyFound', found: command.found, n: looked });
   const known = characteristic.kinds.map(({ code }) => code);
   if (command.found > 0 && (command.code === undefined || !known.includes(command.code))) refuse({ code: 'findingUnknown', finding: command.code ?? '', known });
-  pen.write(subject.stream, { type: 'lookTaken', gate: gate.id, characteristic: characteristic.id, look: command.look, looked: Math.min(n, gate.lotSize), found: command.found, code: command.code ?? null });
+  pen.write(subject.stream, { type: 'lookTaken', gate: gate.id, characteristic: characteristic.id, look: command.look, looked, found: command.found, code: command.code ?? null });
 }
 
 /** Pieces made so far, where the gate weighs every one; null where it does not. */
@@ -154,25 +159,27 @@ function completeSample(pen: Pen, subject: Subject, gate: GateRecord, work: Char
   pen.write(subject.stream, { type: 'sampleCompleted', gate: gate.id, characteristic: characteristic.id, looked: n });
 }
 
-/** A released lot's numbers stand on its certificate: they change only after the release was withdrawn. */
-function requireCorrectable(subject: Subject, reason: string): void {
-  requireReason('correctReading', reason);
-  if (subject.kind === 'lot' && subject.release !== null && subject.release.withdrawn === null) refuse({ code: 'alreadyReleased', certificate: subject.release.certificate });
+/** A released lot's numbers stand on its certificate, also those that come from its powder or its charges: they change only after the release was withdrawn. */
+function requireCorrectable(pen: Pen, subject: Subject, command: 'correctReading' | 'withdrawFinding', reason: string): void {
+  requireReason(command, reason);
+  for (const lot of [...(subject.kind === 'lot' ? [subject] : []), ...restingOn(pen, subject).map((resting) => resting.lot)]) {
+    if (lot.release !== null && lot.release.withdrawn === null) refuse({ code: 'alreadyReleased', certificate: lot.release.certificate });
+  }
 }
 
 function correctReading(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: CorrectReading): void {
-  requireCorrectable(subject, command.reason);
+  requireCorrectable(pen, subject, command.type, command.reason);
   const { characteristic } = work.demand;
   const reading = work.readings.find(({ ordinal }) => ordinal === command.ordinal) ?? refuse({ code: 'notFound', what: 'reading', id: String(command.ordinal) });
   const gauge = reading.gauge === null ? null : gaugeAtHand(pen, reading.gauge.id);
   const to = readValue(characteristic, command, gauge);
-  if (to === reading.value) refuse({ code: 'nothingChanged', what: characteristic.name });
+  if (to === reading.value && JSON.stringify(command.inputs ?? null) === JSON.stringify(reading.inputs)) refuse({ code: 'nothingChanged', what: characteristic.name });
   pen.write(subject.stream, { type: 'readingCorrected', gate: gate.id, characteristic: characteristic.id, ordinal: command.ordinal, from: reading.value, to, ...(command.inputs === undefined ? {} : { inputs: command.inputs }), reason: command.reason });
   reviseVerdict(pen, subject.stream, gate.id, command.reason);
 }
 
 function withdrawFinding(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: WithdrawFinding): void {
-  requireCorrectable(subject, command.reason);
+  requireCorrectable(pen, subject, command.type, command.reason);
   const finding = work.findings.find(({ slip, withdrawn }) => slip === command.finding && !withdrawn);
   if (finding === undefined) refuse({ code: 'notFound', what: 'finding', id: String(command.finding) });
   pen.write(subject.stream, { type: 'findingWithdrawn', gate: gate.id, characteristic: work.demand.characteristic.id, finding: command.finding, reason: command.reason });

@@ -16,9 +16,9 @@ export function withGate(gates: readonly GateRecord[], id: string, change: (gate
   return gates.map((gate) => (gate.id === id ? change(gate) : gate));
 }
 
-function withWork(gate: GateRecord, id: string, change: (work: CharacteristicWork) => CharacteristicWork): GateRecord {
+function withWork(gate: GateRecord, by: string, id: string, change: (work: CharacteristicWork) => CharacteristicWork): GateRecord {
   if (!gate.work.some((work) => work.demand.characteristic.id === id)) throw new BrokenThread(`no characteristic ${id} at gate ${gate.id}`);
-  return { ...gate, work: gate.work.map((work) => (work.demand.characteristic.id === id ? change(work) : work)) };
+  return { ...gate, work: gate.work.map((work) => (work.demand.characteristic.id === id ? { ...change(work), workers: work.workers.includes(by) ? work.workers : [...work.workers, by] } : work)) };
 }
 
 /** Folds a slip of gate work into the gates. */
@@ -34,24 +34,24 @@ function evolveGate(gate: GateRecord, slip: Slip<GateSlip>): GateRecord {
   const { body, by, at, version } = slip;
   switch (body.type) {
     case 'gateOpened':
-      return { ...gate, status: 'open', attempt: body.attempt, original: body.original, plan: body.gate, lotSize: body.lotSize, seed: body.seed, work: body.demands.map((demand) => ({ demand, readings: [], findings: [], looks: [], weights: null, looked: null })) };
+      return { ...gate, status: 'open', attempt: body.attempt, original: body.original, plan: body.gate, lotSize: body.lotSize, seed: body.seed, work: body.demands.map((demand) => ({ demand, readings: [], findings: [], looks: [], weights: null, looked: null, workers: [] })) };
     case 'readingTaken':
-      return withWork(gate, body.characteristic, (work) => ({ ...work, readings: [...work.readings, { ordinal: body.ordinal, value: body.value, inputs: body.inputs ?? null, gauge: body.gauge ?? null, by, at, slip: version, first: null }] }));
+      return withWork(gate, by, body.characteristic, (work) => ({ ...work, readings: [...work.readings, { ordinal: body.ordinal, value: body.value, inputs: body.inputs ?? null, gauge: body.gauge ?? null, by, at, slip: version, first: null }] }));
     case 'weightsTaken':
-      return withWork(gate, body.characteristic, (work) => ({
+      return withWork(gate, by, body.characteristic, (work) => ({
         ...work,
         weights: { running: body.values.reduce(takeInto, work.weights?.running ?? emptyRunning()), outside: (work.weights?.outside ?? 0) + body.outside, uncertainty: Math.max(work.weights?.uncertainty ?? 0, body.gauge?.expandedUncertainty ?? 0), lastBlock: body.values.slice(-60) },
       }));
     case 'findingRecorded':
-      return withWork(gate, body.characteristic, (work) => ({ ...work, findings: [...work.findings, { slip: version, code: body.code, class: body.class, pieces: body.pieces, ordinals: body.ordinals ?? [], by, withdrawn: false }] }));
+      return withWork(gate, by, body.characteristic, (work) => ({ ...work, findings: [...work.findings, { slip: version, code: body.code, class: body.class, pieces: body.pieces, ordinals: body.ordinals ?? [], by, withdrawn: false }] }));
     case 'findingWithdrawn':
-      return withWork(gate, body.characteristic, (work) => ({ ...work, findings: work.findings.map((finding) => (finding.slip === body.finding ? { ...finding, withdrawn: true } : finding)) }));
+      return withWork(gate, by, body.characteristic, (work) => ({ ...work, findings: work.findings.map((finding) => (finding.slip === body.finding ? { ...finding, withdrawn: true } : finding)) }));
     case 'lookTaken':
-      return withWork(gate, body.characteristic, (work) => ({ ...work, looks: [...work.looks, { look: body.look, looked: body.looked, found: body.found, code: body.code, by, at }] }));
+      return withWork(gate, by, body.characteristic, (work) => ({ ...work, looks: [...work.looks, { look: body.look, looked: body.looked, found: body.found, code: body.code, by, at }] }));
     case 'sampleCompleted':
-      return withWork(gate, body.characteristic, (work) => ({ ...work, looked: body.looked }));
+      return withWork(gate, by, body.characteristic, (work) => ({ ...work, looked: body.looked }));
     case 'readingCorrected':
-      return withWork(gate, body.characteristic, (work) => ({
+      return withWork(gate, by, body.characteristic, (work) => ({
         ...work,
         readings: work.readings.map((reading) => (reading.ordinal === body.ordinal ? { ...reading, value: body.to, inputs: body.inputs ?? reading.inputs, first: reading.first ?? body.from } : reading)),
       }));

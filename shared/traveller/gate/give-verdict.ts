@@ -3,7 +3,7 @@ import type { Subject } from '../known.ts';
 import { standingHolds } from '../lot/lot.ts';
 import type { Pen } from '../pen.ts';
 import { countForSwitching, recountForSwitching } from '../switching-state/count-lot.ts';
-import { standForMembers } from '../charge/stand-for-members.ts';
+import { standForMembers, standForParts } from '../charge/stand-for-members.ts';
 import { gateOf } from './decide-gate.ts';
 import { judgeGate } from './judge.ts';
 import type { Verdict } from './verdict.ts';
@@ -31,9 +31,10 @@ export function reviseVerdict(pen: Pen, stream: string, gateId: string, why: str
   if (judged === null) return;
   const verdict = { ...judged, workers: withPresent([...before.verdict.workers, ...judged.workers], pen) };
   pen.write(stream, { type: 'verdictRevised', gate: gateId, verdict, why });
-  if (!verdict.accepted && before.verdict.accepted && gate.status !== 'conceded') holdForVerdict(pen, stream, gateId, gate.name);
+  if (!verdict.accepted && gate.status === 'accepted' && !standsHeldAt(pen.subject(stream), gateId)) holdForVerdict(pen, stream, gateId, gate.name);
   if (verdict.original) recountForSwitching(pen, stream, gateId);
   standForMembers(pen, stream, true);
+  standForParts(pen, stream, gateId);
 }
 
 function withPresent(workers: readonly string[], pen: Pen): string[] {
@@ -61,6 +62,8 @@ function bookPieces(pen: Pen, subject: Subject, gateId: string, verdict: Verdict
   const destructive = Math.max(0, ...gate.work.filter(({ demand }) => demand.characteristic.destructive).map(({ demand }) => demand.n));
   const ejected = verdict.results.reduce((sum, { detail }) => sum + (detail.by === 'everyPiece' ? detail.outside : 0), 0);
   const left = remainingPieces(subject.balance);
-  if (ejected > 0) pen.write(subject.stream, { type: 'piecesScrapped', pieces: Math.min(ejected, left), gate: gateId, reason: 'ejected' });
-  if (destructive > 0) pen.write(subject.stream, { type: 'piecesDestroyed', pieces: Math.min(destructive, left - ejected), gate: gateId, reason: 'tested' });
+  const scrapped = Math.min(ejected, left);
+  const destroyed = Math.min(destructive, left - scrapped);
+  if (scrapped > 0) pen.write(subject.stream, { type: 'piecesScrapped', pieces: scrapped, gate: gateId, reason: 'ejected' });
+  if (destroyed > 0) pen.write(subject.stream, { type: 'piecesDestroyed', pieces: destroyed, gate: gateId, reason: 'tested' });
 }

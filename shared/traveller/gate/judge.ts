@@ -6,7 +6,7 @@ import { judgeVariables } from '../../sampling/variables/index.ts';
 import { BrokenThread } from '../broken-thread.ts';
 import type { Characteristic, Measured } from '../plan/characteristic.ts';
 import type { CharacteristicResult, ClassResult, JudgedLimits, ResultDetail, ValueSummary, Verdict } from './verdict.ts';
-import type { CharacteristicWork, GateRecord } from './work.ts';
+import type { CharacteristicWork, Finding, GateRecord } from './work.ts';
 
 /** True when nothing more is asked for: the verdict falls with this entry and not before. */
 export function isWhole(work: CharacteristicWork, lotSize: number): boolean {
@@ -23,7 +23,7 @@ export function isWhole(work: CharacteristicWork, lotSize: number): boolean {
 export function judgeGate(gate: GateRecord): Verdict | null {
   if (!gate.work.every((work) => isWhole(work, gate.lotSize))) return null;
   const results = gate.work.map(judgeWork);
-  const workers = new Set(gate.work.flatMap((work) => [...work.readings, ...work.looks, ...work.findings].map(({ by }) => by)));
+  const workers = new Set(gate.work.flatMap((work) => work.workers));
   return { accepted: results.every(({ accepted }) => accepted), attempt: gate.attempt, original: gate.original, results, workers: [...workers].sort() };
 }
 
@@ -42,9 +42,8 @@ function detailOf(work: CharacteristicWork): ResultDetail {
   switch (basis.by) {
     case 'attributes': return { by: 'attributes', classes: basis.classes.map(({ class: each, plan }): ClassResult => {
       const standing = work.findings.filter((finding) => finding.class === each && !finding.withdrawn);
-      const found = standing.reduce((sum, finding) => sum + countedWithin(finding, plan.sampleSize), 0);
-      const all = standing.reduce((sum, finding) => sum + finding.pieces, 0);
-      return { class: each, plan, found, beyond: all - found, outcome: judgeSingle(plan, found) };
+      const found = piecesFound(standing, plan.sampleSize);
+      return { class: each, plan, found, beyond: piecesFound(standing, Infinity) - found, outcome: judgeSingle(plan, found) };
     }) };
     case 'variables': {
       const values = numbers(work);
@@ -84,15 +83,23 @@ function isAccepted(detail: ResultDetail, characteristic: Characteristic): boole
   }
 }
 
-/** Pieces of a finding that lie within the first n of the draw. Without ordinals the draw is as large as n, so all do. */
-function countedWithin(finding: { readonly pieces: number; readonly ordinals: readonly number[] }, n: number): number {
-  return finding.ordinals.length === 0 ? finding.pieces : finding.ordinals.filter((ordinal) => ordinal <= n).length;
+/**
+ * Nonconforming pieces within the first n of the draw. A piece with two nonconformities of one class is one nonconforming piece, which is
+ * seen where the pieces are named. Without ordinals the draw is as large as n, so every piece lies within it.
+ * @see MIL-STD-105E 3.16 to 3.18, nonconforming unit (from memory)
+ */
+export function piecesFound(findings: readonly Pick<Finding, 'pieces' | 'ordinals'>[], n: number): number {
+  const named = new Set(findings.flatMap(({ ordinals }) => ordinals.filter((ordinal) => ordinal <= n)));
+  return named.size + findings.reduce((sum, { pieces, ordinals }) => sum + (ordinals.length === 0 ? pieces : 0), 0);
 }
 
 function numbers(work: CharacteristicWork): number[] {
   return [...work.readings].sort((a, b) => a.ordinal - b.ordinal).map(({ value }) => (typeof value === 'number' ? value : broken('a measured reading is not a number')));
 }
+/** Largest among the gauges used. A value worked out from readings has none: the gauge's is that of a length, not of the value. */
 function uncertaintyOf(work: CharacteristicWork): number {
+  const { characteristic } = work.demand;
+  if (characteristic.kind === 'measured' && characteristic.entry.how !== 'direct') return 0;
   return work.readings.reduce((most, { gauge }) => Math.max(most, gauge?.expandedUncertainty ?? 0), 0);
 }
 function measuredOf(characteristic: Characteristic): Measured {

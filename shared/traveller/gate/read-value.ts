@@ -9,6 +9,7 @@ export interface Entered { readonly value: number | string | boolean | null; rea
 
 /** The value that counts, or the refusal that says what is wrong with the entry. Nothing is rounded or dropped in silence. */
 export function readValue(characteristic: Characteristic, entered: Entered, gauge: GaugeState | null): number | string | boolean {
+  if (entered.inputs !== undefined && !isWorkedOut(characteristic)) refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'the value itself' });
   switch (characteristic.kind) {
     case 'measured': return measuredValue(characteristic, entered, gauge);
     case 'graded':
@@ -21,9 +22,13 @@ export function readValue(characteristic: Characteristic, entered: Entered, gaug
   }
 }
 
+function isWorkedOut(characteristic: Characteristic): boolean {
+  return characteristic.kind === 'measured' && characteristic.entry.how !== 'direct';
+}
+
 function measuredValue(characteristic: Measured, { value, inputs, sure }: Entered, gauge: GaugeState | null): number {
   const { name } = characteristic;
-  const got = characteristic.entry.how === 'direct' ? directValue(characteristic, value) : workedOut(characteristic, inputs);
+  const got = characteristic.entry.how === 'direct' ? directValue(characteristic, value) : workedOut(characteristic, value, inputs);
   if (!Number.isFinite(got)) refuse({ code: 'valueImpossible', characteristic: name, value: got, why: 'notFinite', detail: '' });
   if (gauge !== null && characteristic.entry.how === 'direct' && (got < gauge.card.least || got > gauge.card.most)) refuse({ code: 'valueImpossible', characteristic: name, value: got, why: 'outsideGauge', detail: `${gauge.card.least} … ${gauge.card.most} ${gauge.card.unit}` });
   const { least, most } = characteristic.plausible;
@@ -33,14 +38,14 @@ function measuredValue(characteristic: Measured, { value, inputs, sure }: Entere
 
 function directValue(characteristic: Measured, value: Entered['value']): number {
   if (typeof value !== 'number') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: `a number in ${characteristic.unit}` });
-  const scaled = value * 10 ** characteristic.decimals;
-  // A decimal like 4.763 is not exact in binary: what is left after scaling must be smaller than any digit could be.
-  if (Number.isFinite(value) && Math.abs(scaled - Math.round(scaled)) > 1e-6 * Math.max(1, Math.abs(scaled) * 1e-6)) refuse({ code: 'valueImpossible', characteristic: characteristic.name, value, why: 'finerThanResolution', detail: String(characteristic.decimals) });
+  // A decimal like 4.763 is not exact in binary: the value must be the double nearest to a decimal of so many places.
+  if (Number.isFinite(value) && Number(value.toFixed(characteristic.decimals)) !== value) refuse({ code: 'valueImpossible', characteristic: characteristic.name, value, why: 'finerThanResolution', detail: String(characteristic.decimals) });
   return value;
 }
 
-function workedOut(characteristic: Measured, inputs: ReadingInputs | undefined): number {
+function workedOut(characteristic: Measured, value: Entered['value'], inputs: ReadingInputs | undefined): number {
   const { entry, name, decimals } = characteristic;
+  if (value !== null) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'what was read, not the value' });
   if (entry.how === 'crater') {
     if (inputs === undefined || !('outerMm' in inputs)) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'two crater diameters in mm' });
     const { outerMm, innerMm } = inputs;
@@ -83,5 +88,5 @@ export function gaugeUsed(characteristic: Measured, gauge: GaugeState | null, at
 
 /** True when the guard bands of this gauge meet: no value at all could be accepted with it. */
 function leavesNoRoom({ decisionRule, lower, upper }: Measured, uncertainty: number): boolean {
-  return decisionRule === 'guardedAcceptance' && lower !== null && upper !== null && 2 * uncertainty >= upper - lower;
+  return decisionRule === 'guardedAcceptance' && lower !== null && upper !== null && lower + uncertainty >= upper - uncertainty;
 }

@@ -12,7 +12,7 @@ export interface ShrinkageInputs { readonly sinteredMm: number }
 export type ReadingInputs = CraterInputs | ShrinkageInputs;
 
 /** The gauge as it was when the reading was taken. */
-export interface GaugeUsed { readonly id: string; /** Expanded uncertainty U (k = 2), in the reading's unit. */ readonly expandedUncertainty: number; readonly calibrationDue: string }
+export interface GaugeUsed { readonly id: string; /** Expanded uncertainty U (k = 2), in the gauge's unit; that is the reading's own where the value is typed as read. */ readonly expandedUncertainty: number; readonly calibrationDue: string }
 
 /** What happens while a gate is worked, on whichever subject. */
 export type GateSlip =

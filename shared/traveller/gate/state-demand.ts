@@ -1,5 +1,6 @@
 import { singlePlan } from '../../sampling/attributes/index.ts';
 import { drawSample } from '../../sampling/draw/index.ts';
+import { drawInStages } from './draw-in-stages.ts';
 import { sMethodPlan, SMALLEST_VARIABLES_LOT } from '../../sampling/variables/index.ts';
 import type { Subject } from '../known.ts';
 import type { Pen } from '../pen.ts';
@@ -16,7 +17,7 @@ function severityOf(pen: Pen, stream: string, original: boolean): Exclude<Switch
   if (state === null || state.kind !== 'switching') return 'normal';
   const { severity } = state.state;
   if (severity !== 'discontinued') return severity;
-  if (original) refuse({ code: 'inspectionDiscontinued', switching: stream, lots: state.lastMove?.lots ?? [] });
+  if (original) refuse({ code: 'inspectionDiscontinued', switching: stream, lots: state.state.enteredBy?.lots ?? [] });
   return 'tightened';
 }
 
@@ -28,20 +29,21 @@ export function stateDemand(pen: Pen, subject: Subject, gate: string, planned: C
   switch (sampling.rule) {
     case 'attributes': {
       const classes = classPlans(pen, product, gate, characteristic.id, sampling, lotSize, original);
-      const n = Math.max(...classes.map(({ plan }) => plan.sampleSize));
-      return { characteristic, basis: { by: 'attributes', classes }, n, places: drawn(subject, lotSize, n, seed) };
+      const sizes = classes.map(({ plan }) => plan.sampleSize);
+      return { characteristic, basis: { by: 'attributes', classes }, n: Math.max(...sizes), places: drawn(subject, lotSize, sizes, seed) };
     }
     case 'variables': {
       // The tables of variables plans begin at three pieces; a smaller lot is measured whole, each piece within the limits.
-      if (lotSize < SMALLEST_VARIABLES_LOT) return { characteristic, basis: { by: 'limits', accept: 'each' }, n: lotSize, places: drawn(subject, lotSize, lotSize, seed) };
+      if (lotSize < SMALLEST_VARIABLES_LOT) return { characteristic, basis: { by: 'limits', accept: 'each' }, n: lotSize, places: drawn(subject, lotSize, [lotSize], seed) };
       const switching = switchingStream(product, gate, characteristic.id, null);
       const severity = severityOf(pen, switching, original);
       const plan = sMethodPlan({ lotSize, level: sampling.level, aqlPercent: sampling.aqlPercent, severity: severity === 'tightened' ? 'tightened' : 'normal' });
-      return { characteristic, basis: { by: 'variables', plan, switching }, n: plan.sampleSize, places: drawn(subject, lotSize, plan.sampleSize, seed) };
+      return { characteristic, basis: { by: 'variables', plan, switching }, n: plan.sampleSize, places: drawn(subject, lotSize, [plan.sampleSize], seed) };
     }
     case 'fixed': {
-      const n = Math.min(sampling.n, lotSize);
-      return { characteristic, basis: limitsBasis(characteristic, sampling.accept), n, places: drawn(subject, lotSize, n, seed) };
+      // Powder is tested as often as planned, however few its barrels; pieces only as many as there are.
+      const n = subject.kind === 'batch' ? sampling.n : Math.min(sampling.n, lotSize);
+      return { characteristic, basis: limitsBasis(characteristic, sampling.accept), n, places: drawn(subject, lotSize, [n], seed) };
     }
     case 'barrels': {
       const barrels = drawSample({ seed, population: lotSize, size: Math.min(sampling.barrels, lotSize) });
@@ -72,9 +74,9 @@ function classPlans(pen: Pen, product: string, gate: string, characteristic: str
 }
 
 /** Pieces counted along the trays in order: piece 1 is tray 1, position 1. A charge or batch without trays has no drawn pieces. */
-function drawn(subject: Subject, lotSize: number, n: number, seed: string): Place[] {
+function drawn(subject: Subject, lotSize: number, sizes: readonly number[], seed: string): Place[] {
   if (subject.kind !== 'lot') return [];
-  return drawSample({ seed, population: lotSize, size: n }).map((piece) => ({ at: 'tray', piece, tray: Math.ceil(piece / subject.trayCapacity), position: ((piece - 1) % subject.trayCapacity) + 1 }));
+  return drawInStages(lotSize, sizes, seed).map((piece) => ({ at: 'tray', piece, tray: Math.ceil(piece / subject.trayCapacity), position: ((piece - 1) % subject.trayCapacity) + 1 }));
 }
 
 /** Fills in limits that follow from the powder: target press weight ± the plan's tolerance. */
@@ -84,5 +86,7 @@ function withPressLimits(subject: Subject, characteristic: Characteristic): Char
   const rounded = (value: number): number => Math.round(value * scale) / scale;
   const { weightG } = subject.press;
   const share = characteristic.pressTolerancePercent / 100;
-  return { ...characteristic, target: rounded(weightG), lower: rounded(weightG * (1 - share)), upper: rounded(weightG * (1 + share)) } satisfies Measured;
+  const [lower, upper] = [rounded(weightG * (1 - share)), rounded(weightG * (1 + share))];
+  if (lower >= upper) refuse({ code: 'planUnsound', where: characteristic.name, why: 'its decimals are too few for this press weight and tolerance' });
+  return { ...characteristic, target: rounded(weightG), lower, upper } satisfies Measured;
 }

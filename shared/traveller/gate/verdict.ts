@@ -11,7 +11,7 @@ export interface JudgedLimits {
   readonly upper: number | null;
   readonly acceptLower: number | null;
   readonly acceptUpper: number | null;
-  /** Expanded uncertainty used, largest among the gauges; 0 without one. */
+  /** Expanded uncertainty used, largest among the gauges, in the value's unit; 0 without one and for a value that is worked out. */
   readonly uncertainty: number;
 }
 

@@ -19,6 +19,8 @@ export interface CharacteristicWork {
   readonly looks: readonly Look[];
   readonly weights: Weights | null;
   readonly looked: number | null;
+  /** Badges of all who entered anything here, in the order they came. */
+  readonly workers: readonly string[];
 }
 
 /** `conceded` and `accepted` let the lot pass; `sorting` waits for the result of a sort; `waiting` has not begun (again). */

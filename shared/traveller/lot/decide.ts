@@ -1,15 +1,18 @@
 import { pressTargets } from '../../carbide/index.ts';
-import { buildBoxCode, readBoxCode } from '../box-code/index.ts';
+import { boxCodeFault, buildBoxCode, readBoxCode } from '../box-code/index.ts';
 import { verdictOfAll } from '../charge/stand-for-members.ts';
 import { isPassed } from '../gate/work.ts';
 import { remainingPieces } from '../piece-balance/piece-balance.ts';
 import type { Pen } from '../pen.ts';
 import { refuse, requireFitId, requireReason } from '../pen.ts';
 import { planInForce, routeOf } from '../plan/in-force.ts';
+import type { Batch } from '../powder-batch/batch.ts';
+import { factorsOf } from '../powder-batch/decide.ts';
+import type { Signature } from '../stamp.ts';
 import { streamName } from '../stream.ts';
 import { requireFree } from '../upstream.ts';
 import type { LotOwnCommand, OpenLot, PackBox, PrintLabel, ReadLabel, RecordSort, ShipBox, SplitLot, VoidBox } from './commands.ts';
-import type { Box, Lot } from './lot.ts';
+import type { Box, Concession, Lot } from './lot.ts';
 import { lotProduct } from './regrade.ts';
 import { releaseLot, requireReleased, withdrawRelease } from './release.ts';
 
@@ -38,12 +41,14 @@ function openLot(pen: Pen, command: OpenLot): void {
   if (pen.state(stream) !== null) refuse({ code: 'alreadyThere', what: 'lot', id: command.lot });
   if (!Number.isInteger(command.quantity) || command.quantity < 1) refuse({ code: 'notEnoughPieces', wanted: command.quantity, remaining: 0 });
   const { card } = pen.find(streamName('product', command.product), 'product', 'product');
-  const { plan, planVersion } = planInForce(pen, card.plan);
+  const { plan, planVersion } = planInForce(pen, card.plan, 'lot');
   const batch = pen.batch(command.batch);
   requireFree(batch);
-  if (batch.released === null) return refuse({ code: 'batchNotReleased', batch: batch.id });
+  const verdict = verdictOfAll(batch);
+  // A released batch whose verdict was corrected may be under test again.
+  if (batch.released === null || verdict === null || !verdict.accepted) return refuse({ code: 'batchNotReleased', batch: batch.id });
   if (batch.grade.id !== card.grade) refuse({ code: 'gradeDiffers', lot: command.lot, has: batch.grade.id, wanted: card.grade });
-  const { factors } = batch.released;
+  const factors = factorsOf(batch);
   const targets = pressTargets({
     sinteredVolumeMm3: card.sinteredVolumeMm3, sinteredDensityGPerCm3: factors.sinteredDensityGPerCm3, binderFraction: factors.binderPercent / 100,
     linearShrinkage: factors.linearShrinkagePercent / 100, sinteredLengthMm: card.thicknessMm,
@@ -54,8 +59,20 @@ function openLot(pen: Pen, command: OpenLot): void {
     press: { weightG: targets.pressWeightG, greenThicknessMm: targets.greenLengthMm, ...factors, fromBatch: batch.id },
   });
   pen.write(batch.stream, { type: 'batchUsed', lot: command.lot });
-  const verdict = verdictOfAll(batch);
-  for (const gate of plan.gates) if (gate.workedOn === 'batch' && verdict !== null) pen.write(stream, { type: 'gateVerdictInherited', gate: gate.id, from: batch.stream, verdict, revised: false });
+  for (const gate of plan.gates) {
+    if (gate.workedOn !== 'batch') continue;
+    pen.write(stream, { type: 'gateVerdictInherited', gate: gate.id, from: batch.stream, verdict, revised: false });
+    for (const { statement, signature } of concessionsInForce(batch)) takeConcessionAlong(pen, stream, { gate: gate.id, from: batch.stream, statement, signature });
+  }
+}
+
+/** Concessions on which a gate of the subject stands now; an earlier one that a new test has overtaken is left out. */
+function concessionsInForce({ gates, concessions }: Pick<Batch, 'gates' | 'concessions'>): readonly Concession[] {
+  return concessions.filter(({ gate: at }) => gates.some(({ id, status }) => id === at && status === 'conceded'));
+}
+
+function takeConcessionAlong(pen: Pen, stream: string, { gate, from, statement, signature }: { readonly gate: string; readonly from: string; readonly statement: string; readonly signature: Signature }): void {
+  pen.write(stream, { type: 'gateReopened', gate, from, disposition: 'concession', statement, hold: null, signature });
 }
 
 /** True when the plant is an invented one: everything printed says so. */
@@ -79,6 +96,9 @@ function takeOut(pen: Pen, id: string, pieces: number, reason: string, type: 'pi
   const lot = pen.lot(id);
   requireReason(type === 'piecesScrapped' ? 'scrapPieces' : 'destroyPieces', reason);
   if (lot.ended !== null) refuse({ code: 'subjectHasEnded', subject: lot.id, how: lot.ended.how });
+  // The open gate drew its sample from the pieces there were, and may weigh each of them.
+  const open = lot.gates.find(({ status }) => status === 'open');
+  if (open !== undefined) refuse({ code: 'gateIsOpen', gate: open.name });
   requireLoose(lot, pieces);
   pen.write(lot.stream, { type, pieces, gate: null, reason });
 }
@@ -96,6 +116,9 @@ function splitLot(pen: Pen, { lot: id, into, pieces, reason }: SplitLot): void {
   requireFree(lot);
   const open = lot.gates.find(({ status }) => status === 'open' || status === 'sorting');
   if (open !== undefined) refuse({ code: 'gateIsOpen', gate: open.name });
+  // A part would come to a gate that awaits re-inspection as if for the first time, and would count for switching.
+  const again = lot.gates.find(({ status, original }) => status === 'waiting' && !original);
+  if (again !== undefined) refuse({ code: 'gateIsOpen', gate: again.name });
   if (lot.release !== null && lot.release.withdrawn === null) refuse({ code: 'alreadyReleased', certificate: lot.release.certificate });
   requireLoose(lot, pieces);
   const stream = streamName('lot', into);
@@ -111,6 +134,7 @@ function splitLot(pen: Pen, { lot: id, into, pieces, reason }: SplitLot): void {
     if (given === undefined || !isPassed(gate)) continue;
     pen.write(stream, { type: 'gateVerdictInherited', gate: gate.id, from: given.from ?? lot.stream, verdict: { ...given.verdict, accepted: true }, revised: false });
   }
+  for (const { gate, statement, signature, from } of concessionsInForce(lot)) if (gate !== null) takeConcessionAlong(pen, stream, { gate, from: from ?? lot.stream, statement, signature });
   pen.write(streamName('batch', lot.batch), { type: 'batchUsed', lot: into });
 }
 
@@ -121,17 +145,26 @@ function boxOf(lot: Lot, serial: string): Box {
   return box;
 }
 
+/** Characters that a box's serial may have in the code (shared/traveller/box-code). */
+const LONGEST_SERIAL = 20;
+
 function packBox(pen: Pen, { lot: id, pieces }: PackBox): void {
   const lot = requireReleased(pen, id);
   const { piecesPerBox } = lot.product;
   if (pieces > piecesPerBox) refuse({ code: 'boxTooFull', pieces, most: piecesPerBox });
   requireLoose(lot, pieces);
-  pen.write(lot.stream, { type: 'boxPacked', box: `${lot.id}-${String(lot.boxes.length + 1).padStart(3, '0')}`, pieces });
+  // Voided boxes keep their place in the count, so no serial is ever given twice.
+  const serial = `${lot.id}-${String(lot.boxes.length + 1).padStart(3, '0')}`;
+  if (serial.length > LONGEST_SERIAL) refuse({ code: 'identifierUnfit', field: 'box', value: serial, rule: `at most ${LONGEST_SERIAL} characters; pack the rest as a split lot with a shorter number` });
+  pen.write(lot.stream, { type: 'boxPacked', box: serial, pieces });
 }
 
-/** The code that stands on a box's label. */
-export function boxPayload(lot: Lot, box: Box, country: string): string {
-  return buildBoxCode({ item: lot.product.itemCode, lot: lot.id, serial: box.serial, quantity: box.pieces, packedOn: box.packedAt.slice(0, 10), country });
+/** The code that stands on a box's label, or the refusal that says what cannot stand in it. */
+function boxPayload(lot: Lot, box: Box, country: string): string {
+  const fields = { item: lot.product.itemCode, lot: lot.id, serial: box.serial, quantity: box.pieces, packedOn: box.packedAt.slice(0, 10), country };
+  const fault = boxCodeFault(fields);
+  if (fault !== null) return refuse({ code: 'identifierUnfit', field: 'label', value: box.serial, rule: fault.code });
+  return buildBoxCode(fields);
 }
 
 function printLabel(pen: Pen, { lot: id, box: serial, reason }: PrintLabel): void {

@@ -58,7 +58,11 @@ export function standingHolds(subject: SubjectCommon): readonly Hold[] {
 export function nextGate(subject: SubjectCommon): GateRecord | null {
   return subject.gates.find((gate) => gate.status !== 'accepted' && gate.status !== 'conceded') ?? null;
 }
+/** Boxes that are packed and have not left. */
+export function standingBoxes(lot: Lot): readonly Box[] {
+  return lot.boxes.filter(({ voided, shipped }) => voided === null && shipped === null);
+}
 /** True when the lot stands released and nothing on its own traveller stops it. */
 export function isReleased(lot: Lot): boolean {
-  return lot.release !== null && lot.release.withdrawn === null && standingHolds(lot).length === 0;
+  return lot.ended === null && lot.release !== null && lot.release.withdrawn === null && standingHolds(lot).length === 0;
 }

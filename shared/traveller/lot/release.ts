@@ -5,7 +5,7 @@ import { remainingPieces } from '../piece-balance/piece-balance.ts';
 import type { Signature } from '../stamp.ts';
 import { requireFree, requireUpstreamFree } from '../upstream.ts';
 import type { Lot } from './lot.ts';
-import { standingHolds } from './lot.ts';
+import { standingBoxes, standingHolds } from './lot.ts';
 
 /** Badges of all who worked the last gate of the route. */
 export function lastGateWorkers(lot: Lot): readonly string[] {
@@ -18,8 +18,7 @@ export function releaseLot(pen: Pen, id: string): void {
   const lot = pen.lot(id);
   requireFree(lot);
   if (lot.release !== null && lot.release.withdrawn === null) refuse({ code: 'alreadyReleased', certificate: lot.release.certificate });
-  const missing = lot.gates.filter((gate) => !isPassed(gate)).map(({ name }) => name);
-  if (missing.length > 0) refuse({ code: 'notAllGatesPassed', missing });
+  requireGatesPassed(lot);
   requireUpstreamFree(pen, lot);
   const quantity = remainingPieces(lot.balance) + lot.balance.boxed;
   if (quantity < 1) refuse({ code: 'notEnoughPieces', wanted: 1, remaining: quantity });
@@ -51,9 +50,22 @@ export function withdrawRelease(pen: Pen, id: string, reason: string): void {
 /** The lot, if it may be packed, labelled and shipped; otherwise the refusal that says why not. */
 export function requireReleased(pen: Pen, id: string): Lot {
   const lot = pen.lot(id);
+  if (lot.ended !== null) refuse({ code: 'subjectHasEnded', subject: lot.id, how: lot.ended.how });
   if (lot.release === null) refuse({ code: 'notReleased', lot: id, why: 'never' });
   if (lot.release.withdrawn !== null) refuse({ code: 'notReleased', lot: id, why: 'withdrawn' });
   if (standingHolds(lot).length > 0) refuse({ code: 'notReleased', lot: id, why: 'held' });
+  requireGatesPassed(lot);
   requireUpstreamFree(pen, lot);
   return lot;
+}
+
+function requireGatesPassed(lot: Lot): void {
+  const missing = lot.gates.filter((gate) => !isPassed(gate)).map(({ name }) => name);
+  if (missing.length > 0) refuse({ code: 'notAllGatesPassed', missing });
+}
+
+/** Refuses while boxes of the lot stand packed here: what is sorted, reworked or scrapped must lie loose. */
+export function requireBoxesVoided(lot: Lot): void {
+  const boxes = standingBoxes(lot).length;
+  if (boxes > 0) refuse({ code: 'boxesToVoid', lot: lot.id, boxes });
 }

@@ -8,7 +8,7 @@ export type LotSlip = GateSlip | CommonSlip
   | { readonly type: 'lotOpened'; readonly lot: string; readonly product: LotProduct; readonly plan: string; readonly planVersion: number; readonly route: readonly RouteStep[]; readonly batch: string; readonly quantity: number; readonly trayCapacity: number; readonly order: string | null; readonly press: PressTarget; readonly splitFrom: string | null; readonly demo: boolean }
   | { readonly type: 'chargeJoined'; readonly charge: string; readonly gate: string; readonly places: readonly string[] }
   | { readonly type: 'gateVerdictInherited'; readonly gate: string; readonly from: string; readonly verdict: Verdict; readonly revised: boolean }
-  | { readonly type: 'gateReopened'; readonly gate: string; readonly from: string; readonly disposition: 'retest' | 'reSinter' | 'recoat' | 'rework' | 'concession'; readonly statement: string | null; readonly hold: string; readonly signature: Signature }
+  | { readonly type: 'gateReopened'; readonly gate: string; readonly from: string; readonly disposition: 'retest' | 'reSinter' | 'recoat' | 'rework' | 'concession'; readonly statement: string | null; /** The hold lifted by it; null where a concession is taken along without one. */ readonly hold: string | null; readonly signature: Signature }
   | { readonly type: 'lotSorted'; readonly gate: string; readonly looked: number; readonly removed: readonly { readonly code: string; readonly pieces: number }[] }
   | { readonly type: 'piecesDestroyed'; readonly pieces: number; readonly gate: string | null; readonly reason: string }
   | { readonly type: 'piecesScrapped'; readonly pieces: number; readonly gate: string | null; readonly reason: string }

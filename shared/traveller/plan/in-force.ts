@@ -1,13 +1,15 @@
 import type { Pen } from '../pen.ts';
 import { refuse } from '../pen.ts';
 import type { RouteStep } from '../lot/lot.ts';
+import type { SubjectKind } from '../stream.ts';
 import { streamName } from '../stream.ts';
 import type { GatePlan, InspectionPlan } from './gate-plan.ts';
 
-/** The version of a plan that is in force, or the refusal that none is. */
-export function planInForce(pen: Pen, id: string): { readonly plan: InspectionPlan; readonly planVersion: number } {
-  const found = pen.find(streamName('plan', id), 'plan', 'plan').versions.find(({ inForce }) => inForce);
-  return found ?? refuse({ code: 'planNotInForce', plan: id });
+/** The version of a plan for this kind of subject that is in force, or the refusal that none is. */
+export function planInForce(pen: Pen, id: string, kind: SubjectKind): { readonly plan: InspectionPlan; readonly planVersion: number } {
+  const found = pen.find(streamName('plan', id), 'plan', 'plan').versions.find(({ inForce }) => inForce) ?? refuse({ code: 'planNotInForce', plan: id });
+  if (found.plan.appliesTo !== kind) refuse({ code: 'planUnsound', where: id, why: 'the plan is for another kind of subject' });
+  return found;
 }
 
 /** One gate of the version a subject was opened with. */

@@ -31,11 +31,14 @@ function faultOf(characteristic: Characteristic, plan: InspectionPlan): string |
   const { sampling } = characteristic;
   if (characteristic.kind === 'measured') {
     const { lower, upper, entry, decisionRule, pressTolerancePercent } = characteristic;
+    if (pressTolerancePercent !== null && plan.appliesTo !== 'lot') return 'limits that follow from the powder are for lots';
+    if (sampling.rule === 'everyPiece' && entry.how !== 'direct') return 'every piece is weighed or measured as it is';
     if (lower === null && upper === null && pressTolerancePercent === null) return 'a measured characteristic has at least one limit';
     if (lower !== null && upper !== null && lower >= upper) return 'the lower limit lies below the upper';
     if (characteristic.plausible.least >= characteristic.plausible.most) return 'the plausible range is empty';
     if (entry.how !== 'direct' && decisionRule !== 'simple') return 'a value that is worked out is judged by simple acceptance';
   }
+  if (characteristic.kind === 'counted' && new Set(characteristic.kinds.map(({ code }) => code)).size !== characteristic.kinds.length) return 'each nonconformity has a code of its own';
   if (characteristic.kind === 'graded' && !characteristic.scale.includes(characteristic.worstAccepted)) return 'the worst accepted rating stands on the scale';
   switch (sampling.rule) {
     case 'attributes': {

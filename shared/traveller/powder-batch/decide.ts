@@ -24,7 +24,7 @@ function openBatch(pen: Pen, command: OpenBatch): void {
   if (pen.state(stream) !== null) refuse({ code: 'alreadyThere', what: 'batch', id: command.batch });
   if (!Number.isInteger(command.barrels) || command.barrels < 1) refuse({ code: 'notEnoughPieces', wanted: command.barrels, remaining: 0 });
   const { card } = pen.find(streamName('grade', command.grade), 'grade', 'grade');
-  const { plan, planVersion } = planInForce(pen, card.powderPlan);
+  const { plan, planVersion } = planInForce(pen, card.powderPlan, 'batch');
   pen.write(stream, { type: 'batchOpened', batch: command.batch, grade: { id: card.id, name: card.name }, plan: card.powderPlan, planVersion, route: routeOf(plan), barrels: command.barrels, kgPerBarrel: command.kgPerBarrel, rawLots: command.rawLots, demo: isDemo(pen) });
 }
 
@@ -40,8 +40,8 @@ function releaseBatch(pen: Pen, id: string): void {
 /** Beyond these no press target can be worked out: shrinkage and binder in percent, density in g/cm³. */
 const MOST: Readonly<Record<NonNullable<Measured['factor']>, number>> = { linearShrinkagePercent: 50, binderPercent: 20, sinteredDensityGPerCm3: 25 };
 
-/** The means that pressing needs, from the lab's readings; a missing or impossible one stops the release. */
-function factorsOf(batch: Batch): PowderFactors {
+/** The means that pressing needs, from the lab's readings as they stand, corrections included; a missing or impossible one is refused. */
+export function factorsOf(batch: Batch): PowderFactors {
   const mean = (factor: NonNullable<Measured['factor']>): number => {
     for (const gate of batch.gates) {
       const work = gate.work.find(({ demand }) => demand.characteristic.kind === 'measured' && demand.characteristic.factor === factor);

@@ -7,6 +7,7 @@ import type { GateRecord } from '../gate/work.ts';
 import { verdictOf } from '../gate/work.ts';
 import type { Pen } from '../pen.ts';
 import { switchingStream } from '../stream.ts';
+import { recounted } from './evolve.ts';
 import type { Switching } from './switching.ts';
 
 type LotJudged = Extract<SwitchingEvent, { type: 'lotJudged' }>;
@@ -30,7 +31,7 @@ export function recountForSwitching(pen: Pen, stream: string, gateId: string): v
     if (state === null || state.kind !== 'switching') continue;
     const before = state.events.findLast((event): event is LotJudged => event.type === 'lotJudged' && event.original && event.lot === count.event.lot);
     if (before === undefined || (before.accepted === count.event.accepted && before.found === count.event.found)) continue;
-    pen.write(count.stream, { type: 'lotRecounted', event: count.event, moved: null });
+    pen.write(count.stream, { type: 'lotRecounted', event: count.event, moved: lastMove(state.state, recounted(state, count.event).state) });
   }
 }
 

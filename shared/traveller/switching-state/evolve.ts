@@ -1,4 +1,4 @@
-import { startSwitching, switchingAfter } from '../../sampling/switching/index.ts';
+import { lastMove, startSwitching, switchingAfter } from '../../sampling/switching/index.ts';
 import type { SwitchingEvent, Move } from '../../sampling/switching/index.ts';
 import { BrokenThread } from '../broken-thread.ts';
 import type { Slip } from '../slip.ts';
@@ -19,15 +19,18 @@ export function evolveSwitching(switching: Switching | null, slip: Slip<Switchin
   switch (body.type) {
     case 'switchingStarted': throw new BrokenThread(`${stream} was started twice`);
     case 'lotCounted': return body.counts ? take([body.event], body.moved) : next;
-    case 'lotRecounted': {
-      const events = switching.events.map((event) => (event.type === 'lotJudged' && event.original && event.lot === body.event.lot ? body.event : event));
-      return { ...next, events, state: events.reduce(switchingAfter, startSwitching(switching.rule, switching.aqlPercent)), lastMove: body.moved === null ? switching.lastMove : { ...body.moved, at } };
-    }
+    case 'lotRecounted': return { ...next, ...recounted(switching, body.event), lastMove: body.moved === null ? switching.lastMove : { ...body.moved, at } };
     case 'switchingSet':
       return take([
         ...(body.steady === null ? [] : [{ type: 'steadySet' as const, steady: body.steady }]),
         ...(body.reducedAllowed === null ? [] : [{ type: 'reducedAllowedSet' as const, allowed: body.reducedAllowed }]),
       ], body.moved);
-    case 'inspectionResumed': return take([{ type: 'resumed' }], null);
+    case 'inspectionResumed': return take([{ type: 'resumed' }], lastMove(switching.state, switchingAfter(switching.state, { type: 'resumed' })));
   }
+}
+
+/** What counted and what follows from it, with this lot's verdict in the place of its earlier one. */
+export function recounted(switching: Switching, judged: Extract<SwitchingEvent, { type: 'lotJudged' }>): Pick<Switching, 'events' | 'state'> {
+  const events = switching.events.map((event) => (event.type === 'lotJudged' && event.original && event.lot === judged.lot ? judged : event));
+  return { events, state: events.reduce(switchingAfter, startSwitching(switching.rule, switching.aqlPercent)) };
 }

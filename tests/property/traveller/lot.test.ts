@@ -82,7 +82,7 @@ describe('whatever is done to lots in whatever order', () => {
         const standing = new Set<string>();
         for (const { body } of slips) {
           if (body.type === 'held') standing.add(body.hold);
-          if (body.type === 'disposed' || body.type === 'gateReopened') standing.delete(body.hold);
+          if (body.type === 'disposed' || body.type === 'gateReopened') standing.delete(body.hold ?? '');
           if (['gateOpened', 'lotReleased', 'boxPacked', 'labelPrinted', 'boxShipped', 'readingTaken', 'sampleCompleted'].includes(body.type)) expect([...standing], body.type).toEqual([]);
         }
         const state = plant.state(slips[0]?.stream ?? '');
