@@ -18,3 +18,5 @@ export const showDay = (day: string): string => format().date(day);
 export const showList = (items: readonly string[]): string => format().list(items);
 /** Reads a number as people type it; null where it is none. */
 export const readNumber = (text: string): number | null => parseNumber(text, locale());
+/** A number as it would be typed here: no groups, the language's decimal sign. */
+export const typedFigure = (value: number): string => String(value).replace('.', format().decimalSign);

@@ -1,0 +1,87 @@
+import type { Characteristic } from '../traveller/index.ts';
+
+/** What the plans desk says. */
+export const plansDeskWords = {
+  title: 'Plans',
+  parts: { list: 'Plans', switching: 'Switching states', catalogue: 'Catalogue' },
+  partsLabel: 'Parts of the plans desk',
+  list: {
+    caption: 'Inspection plans', empty: 'No plan has been drafted yet. Lots can be opened once their plan is in force.',
+    columns: { id: 'Plan', name: 'Name', appliesTo: 'For', inForce: 'In force', drafts: 'Waiting for approval', versions: 'Versions' },
+    versionWord: (version: string) => `version ${version}`, noneInForce: 'none', 
+  },
+  back: 'All plans',
+  versions: 'Versions', version: (version: number) => `Version ${version}`,
+  standing: { inForce: 'In force', draft: 'Draft', former: 'Former' },
+  approvals: (count: number) => (count === 0 ? 'no approval yet' : count === 1 ? 'one of two approvals' : 'approved by two'),
+  approvedBy: (name: string, at: string) => `${name}, ${at}`,
+  drafted: (by: string, at: string, why: string) => `Drafted by ${by}, ${at}: ${why}`,
+  keptNote: 'A lot keeps the version it was opened with.',
+  unknown: (id: string) => ({ happened: `There is no plan ${id}.`, next: 'Choose one from the list.' }),
+  gate: {
+    at: (bench: string, roles: string) => `${bench}; worked by ${roles}`,
+    elsewhere: (kind: string) => `Worked on the ${kind}; its characteristics stand in that plan.`,
+    columns: { characteristic: 'Characteristic', method: 'Method', limits: 'Limits', rule: 'Sampling rule', destructive: 'Pieces' },
+    destructive: 'used up', kept: 'kept',
+  },
+  kinds: { measured: 'measured', counted: 'counted', graded: 'graded', confirmed: 'confirmed' } satisfies Record<Characteristic['kind'], string>,
+  limits: {
+    target: (value: string) => `target ${value}`, press: (percent: string) => `from the powder: target weight ± ${percent} %`,
+    grade: (worst: string, scale: string) => `${worst} or better of ${scale}`, kindsOf: (findingClass: string, names: string) => `${findingClass}: ${names}`,
+  },
+  rules: {
+    attributes: (level: string, aql: string, rule: string) => `Single sampling by attributes, level ${level}, AQL ${aql}; switching by ${rule}`,
+    classAql: (findingClass: string, aql: string) => `${findingClass} ${aql} %`,
+    variables: (level: string, aql: string) => `By variables, s-method, level ${level}, AQL ${aql} %`,
+    fixed: (n: string, mean: boolean) => `${n} pieces, ${mean ? 'their mean' : 'each'} within the limits`,
+    barrels: (barrels: string, each: string, mean: boolean) => `${barrels} barrels drawn, ${each} from each, ${mean ? 'the mean' : 'every result'} within the limits`,
+    positions: (positions: string, each: string, mean: boolean) => `At ${positions}, ${each} from each, ${mean ? 'the mean' : 'every result'} within the limits`,
+    everyPiece: (percent: string) => `Every piece; those outside are ejected, at most ${percent} %`,
+    interval: (n: string, every: string) => `${n} pieces each time ${every} more are made; none found`,
+    once: 'Confirmed once',
+  },
+  lotSize: 'Lot size', lotSizeHint: 'See what each rule asks for at this size.', lotSizeWrong: 'A whole number from 2 to 1,000,000.',
+  atSize: {
+    caption: (pieces: string) => `What a lot of ${pieces} asks for`, empty: 'No characteristic of this plan is sampled by the tables.',
+    columns: { gate: 'Gate', characteristic: 'Characteristic', class: 'Class', severity: 'Inspection', letter: 'Letter', n: 'n', accept: 'Accept', reject: 'Reject', note: 'Note' },
+    ac: (ac: string) => `Ac ${ac}`, re: (re: string) => `Re ${re}`, k: (k: string) => `k ${k}`, m: (m: string) => `M ${m} %`,
+    arrow: (from: string, to: string) => `arrow from ${from} to ${to}`, everyPiece: 'every piece', gap: 'between Ac and Re: accept this lot, back to normal',
+    unreachable: 'no plan at this size', reducedSource: 'Reduced plans by MIL-STD-105E Table II-C', noReduced: 'no reduced plan is held for variables; normal is used', all: 'all',
+  },
+  draft: {
+    start: 'Draft a new version', title: (plan: string, version: number) => `New version of ${plan}, from version ${version}`,
+    lead: 'Change AQLs, limits and numbers of pieces. Gates and characteristics stay as they are.',
+    why: 'Why it is changed', whyHint: 'Stands in the plan’s history.', whyMissing: 'Say why.', nothing: 'Nothing was changed yet.', changed: (count: string) => `Changed: ${count}`,
+    save: 'Draft it', saved: (version: string) => `Version ${version} is drafted. It comes into force when two engineers have approved it.`,
+    fields: {
+      lower: 'Lower limit', upper: 'Upper limit', target: 'Target', aql: 'AQL, %', aqlClass: (findingClass: string) => `AQL ${findingClass}, %`, n: 'n', each: 'Results from each', barrels: 'Barrels',
+      ejectAtMostPercent: 'Ejected at most, %', everyPieces: 'A look every', worstAccepted: 'Worst accepted', pressTolerancePercent: 'Press tolerance, ± %',
+    },
+    was: (value: string) => `was ${value}`, wrongNumber: 'A number.', wrongWhole: 'A whole number from 1.', wrongAql: (known: string) => `One of ${known}.`, wrongRating: (scale: string) => `One of ${scale}.`, wrongOrder: 'The lower limit lies below the upper.', wrongNegative: '0 or more.',
+  },
+  approve: {
+    start: 'Approve this version', heading: (plan: string, version: number) => `Approve ${plan}, version ${version}`, meaning: 'Plan approved by',
+    statement: (plan: string, version: number) => `I have read version ${version} of ${plan} and approve it. It comes into force with the second of two engineers’ approvals.`,
+    yours: 'You have approved this version; a second engineer is needed.', mayNot: 'Only quality engineers approve plans.',
+  },
+  changesFrom: (version: number) => `What changed from version ${version}`, noChanges: 'Nothing in the gates was changed.',
+  change: (where: string, from: string, to: string) => `${where}: ${from} → ${to}`,
+  switching: {
+    caption: 'Switching states: one a product, gate, characteristic and class', empty: 'No lot has been judged yet. A state begins, on normal, with the first.',
+    columns: { product: 'Product', gate: 'Gate', characteristic: 'Characteristic', class: 'Class', severity: 'Inspection', score: 'Score', inRow: 'Accepted in a row', recent: 'Last lots', moved: 'Why it moved' },
+    never: 'has not moved', moved: (why: string, lots: string, at: string) => `${why}: ${lots} (${at})`, recentLot: (lot: string, accepted: boolean) => `${lot} ${accepted ? 'accepted' : 'not accepted'}`,
+    back: 'All switching states', steady: 'Production is steady', reducedAllowed: 'Reduced inspection is wanted', yes: 'yes', no: 'no',
+    settings: 'Settings', settingsHint: 'Reduced inspection begins only where production is steady and reduced inspection is wanted. Withdrawing either brings normal back.', save: 'Save the settings', saved: 'The settings are saved.', reasonMissing: 'Say why.', nothing: 'Nothing was changed.',
+    resume: 'Let inspection go on', resumeHeading: 'Resume discontinued inspection', resumeMeaning: 'Resumed by', resumeStatement: (what: string) => `Corrective action has been taken for ${what}. Inspection goes on, on tightened.`, resumeReason: 'What was done about the cause', resumed: 'Inspection goes on, on tightened.',
+    discontinued: 'Inspection is discontinued. No further lot is inspected here until an engineer, with a reason, lets it go on.',
+    lots: 'The lots it rests on', recent: 'Lots counted lately', recentNone: 'No lot has been counted since the last move.', unknown: { happened: 'There is no such switching state.', next: 'Choose one from the list.' },
+    mayNot: 'Only quality engineers change these.', onTightened: 'Not accepted on tightened',
+  },
+  catalogue: {
+    products: 'Products', grades: 'Grades', layers: 'Coatings', emptyProducts: 'No product is defined.', emptyGrades: 'No grade is defined.', emptyLayers: 'No coating is defined.',
+    product: { id: 'Product', designation: 'Designation', name: 'Name', itemCode: 'Item code', grade: 'Grade', layer: 'Coating', piecesPerBox: 'Pieces a box', plan: 'Plan', marking: 'Marking' },
+    grade: { id: 'Grade', name: 'Name', composition: 'Composition', powderPlan: 'Powder plan', furnacePlan: 'Furnace plan' },
+    layer: { id: 'Coating', name: 'Name', coatingPlan: 'Coating plan' }, component: (component: string, percent: string) => `${component} ${percent} %`,
+  },
+};
+export type PlansDeskWords = typeof plansDeskWords;
