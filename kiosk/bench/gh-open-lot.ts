@@ -1,6 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import type { ProductCard } from '../../shared/traveller/index.ts';
+import type { GradeCard, ProductCard } from '../../shared/traveller/index.ts';
 import type { BenchRow } from '../../shared/wire/views.ts';
 import { parseCount } from '../../shared/words/index.ts';
 import { link, LinkFault, type RefusalText } from '../link/index.ts';
@@ -25,6 +25,7 @@ const usualTray = '100';
 export class GhOpenLot extends LitElement {
   static override styles = [partStyles, css`form { display: grid; gap: var(--gap); } .pair { display: grid; gap: var(--gap); grid-template-columns: repeat(auto-fit, minmax(14rem, 1fr)); align-items: start; }`];
   @state() private products: readonly ProductCard[] = [];
+  @state() private grades: readonly GradeCard[] = [];
   @state() private batches: readonly BenchRow[] = [];
   @state() private values = { lot: '', product: '', batch: '', quantity: '', tray: usualTray, order: '' };
   @state() private missing = false;
@@ -79,18 +80,25 @@ export class GhOpenLot extends LitElement {
   };
 
   async #read(): Promise<void> {
-    this.products = await link.ask<{ products: readonly ProductCard[] }>('/api/catalogue').then(({ products }) => products, onlyLinkFaults);
+    const { products, grades } = await link.ask<{ products: readonly ProductCard[]; grades: readonly GradeCard[] }>('/api/catalogue').catch(nothingOfIt({ products: [], grades: [] }));
+    this.products = products;
+    this.grades = grades;
   }
+  /** Powder of the product's grade; whether it is released the server knows. */
   async #readBatches(): Promise<void> {
     const product = this.products.find(({ id }) => id === this.values.product);
-    const rows = await link.ask<{ rows: readonly BenchRow[] }>('/api/batches').then(({ rows: all }) => all, onlyLinkFaults);
-    this.batches = rows.filter(({ standing, title }) => standing === 'done' && (title === product?.grade || product === undefined || title.includes(product.grade)));
+    const grade = this.grades.find(({ id }) => id === product?.grade);
+    const { rows } = await link.ask<{ rows: readonly BenchRow[] }>('/api/batches').catch(nothingOfIt({ rows: [] }));
+    this.batches = rows.filter(({ standing, title }) => standing !== 'held' && (title === grade?.name || title === grade?.id));
   }
 }
 
-function onlyLinkFaults(error: unknown): readonly never[] {
-  if (error instanceof LinkFault) return [];
-  throw error;
+/** Lists stay empty when the network is gone; the form then says what is missing. */
+function nothingOfIt<T>(empty: T): (error: unknown) => T {
+  return (error) => {
+    if (error instanceof LinkFault) return empty;
+    throw error;
+  };
 }
 
 declare global {

@@ -12,7 +12,7 @@ export const kioskBenchWords = {
   tryAgain: 'Try again',
   start: (gate: string) => `Start ${gate}`, goOn: (gate: string) => `Go on with ${gate}`, sort: (gate: string) => `Enter the sort at ${gate}`, decide: 'Waits for a decision', inCharge: (gate: string) => `${gate}: in a charge`, toRelease: 'To be released', toPack: 'To be packed', done: 'Done',
   attempt: (attempt: number) => `attempt ${attempt}, re-inspection`,
-  pieces: { lot: pieces, batch: (count: number, written: string) => `${written} barrels`, furnace: pieces, coating: pieces },
+  pieces: { lot: pieces, batch: (_: number, written: string) => `${written} barrels`, furnace: pieces, coating: pieces },
   kinds: { lot: 'Lot', batch: 'Powder batch', furnace: 'Furnace charge', coating: 'Coating charge' },
   since: (when: string) => `since ${when}`,
   discontinued: 'Inspection discontinued',
