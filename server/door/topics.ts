@@ -1,23 +1,17 @@
 import type { StampedSlip } from '../../shared/wire/stamped-slip.ts';
 import { streamParts } from '../../shared/traveller/index.ts';
+import { isUnseen } from '../readmodels/unseen-slips.ts';
 
 /** The lists that a kiosk may have to read again. */
 export const TOPICS = ['bench', 'release', 'packing', 'switching', 'people', 'catalogue'] as const;
 export type Topic = (typeof TOPICS)[number];
 
-/** Slips that change no list: entries of a sample still under way. */
-const QUIET = new Set<string>(['readingTaken', 'weightsTaken', 'findingRecorded', 'findingWithdrawn', 'lookTaken', 'sampleCompleted', 'readingCorrected', 'noteAdded', 'headsSigned']);
 const none: readonly Topic[] = [];
 const ofSubject: readonly Topic[] = ['bench', 'release', 'packing'];
 
-/** Does this slip change a row of any list? */
-export function isQuiet(type: string): boolean {
-  return QUIET.has(type);
-}
-
 /** Which lists a slip may change. Rather one too many than one too few. */
 export function topicsOf({ stream, body }: Pick<StampedSlip, 'stream' | 'body'>): readonly Topic[] {
-  if (isQuiet(body.type)) return none;
+  if (isUnseen(body.type)) return none;
   switch (streamParts(stream)?.kind) {
     case 'lot': case 'batch': case 'furnace': case 'coating': return ofSubject;
     case 'switching': return ['switching', 'bench'];
