@@ -131,9 +131,10 @@ export class Link {
   }
 
   #welcome(session: Session | null): Session | null {
+    // The channel goes first: nothing may be sent on one that still speaks for the person before.
+    this.#parts.transport.close();
     this.#session.set(session);
-    if (session === null) this.#parts.transport.close();
-    else this.#parts.transport.open();
+    if (session !== null) this.#parts.transport.open();
     return session;
   }
 
