@@ -1,4 +1,4 @@
-import { FINDING_CLASSES, type Characteristic, type FindingClass, type InspectionPlan } from '../../shared/traveller/index.ts';
+import { FINDING_CLASSES, type Characteristic, type InspectionPlan } from '../../shared/traveller/index.ts';
 import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
 import { readNumber, showFigure, typedFigure } from '../desk/show.ts';
 import { labels } from '../desk/words.ts';
@@ -72,13 +72,25 @@ function withField(characteristic: Characteristic, name: string, text: string): 
   if (name === 'worstAccepted') return characteristic.kind === 'graded' ? { ...characteristic, worstAccepted: text.trim() } : characteristic;
   const value = readNumber(text);
   if (value === null) return characteristic;
-  if (characteristic.kind === 'measured' && ['lower', 'upper', 'target', 'pressTolerancePercent'].includes(name)) return { ...characteristic, [name]: value };
-  const { sampling } = characteristic;
-  const findingClass: FindingClass | undefined = FINDING_CLASSES.find((each) => name === `aql:${each}`);
-  const changed = sampling.rule === 'attributes' && findingClass !== undefined ? { ...sampling, aqlPercent: { ...sampling.aqlPercent, [findingClass]: value } }
-    : sampling.rule === 'variables' && name === 'aql' ? { ...sampling, aqlPercent: value } : { ...sampling, [name]: value };
-  // The rule stays the one it was and only its number is another, so it still fits its kind of characteristic.
-  return { ...characteristic, sampling: changed } as Characteristic;
+  switch (characteristic.kind) {
+    case 'measured': {
+      if (['lower', 'upper', 'target', 'pressTolerancePercent'].includes(name)) return { ...characteristic, [name]: value };
+      return { ...characteristic, sampling: withNumber(characteristic.sampling, name === 'aql' ? 'aqlPercent' : name, value) };
+    }
+    case 'counted': {
+      const { sampling } = characteristic;
+      const findingClass = FINDING_CLASSES.find((each) => name === `aql:${each}`);
+      if (sampling.rule === 'attributes' && findingClass !== undefined) return { ...characteristic, sampling: { ...sampling, aqlPercent: { ...sampling.aqlPercent, [findingClass]: value } } };
+      return { ...characteristic, sampling: withNumber(sampling, name, value) };
+    }
+    case 'graded': return { ...characteristic, sampling: withNumber(characteristic.sampling, name, value) };
+    case 'confirmed': return characteristic;
+  }
+}
+
+/** The rule stays the one it was; one of its numbers is another. */
+function withNumber<Rule extends { readonly rule: string }>(sampling: Rule, name: string, value: number): Rule {
+  return { ...sampling, [name]: value };
 }
 
 /** What differs between two versions of a plan, field by field. */

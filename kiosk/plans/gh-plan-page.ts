@@ -64,7 +64,7 @@ export class GhPlanPage extends LitElement {
         <p class="soft">${words.keptNote}</p>
         <div class="keys screen-only">
           ${!engineers ? html`<p class="soft">${words.approve.mayNot}</p>` : html`<a href="${planPath(plan.id, planVersion)}?draft">${words.draft.start}</a>`}
-          ${engineers && isDraft ? mine ? html`<p>${words.approve.yours}</p>` : html`<gh-button kind="primary" mark="signed" @click=${() => (this.approves = true)}>${words.approve.start}</gh-button>` : nothing}
+          ${engineers && isDraft ? mine ? html`<p>${words.approve.yours}</p>` : html`<gh-button kind="primary" @click=${() => (this.approves = true)}>${words.approve.start}</gh-button>` : nothing}
         </div></section>`;
   }
 

@@ -7,7 +7,6 @@ import { askedNotice, offlineNotice } from '../desk/asked-notice.ts';
 import { Asked } from '../desk/asked.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
 import { showFigure, showMoment } from '../desk/show.ts';
-import { SortedTable } from '../desk/sorted-table.ts';
 import { readLotStanding, type LotStanding } from '../desk/traveller-page.ts';
 import { Follow, link } from '../link/index.ts';
 import { partStyles } from '../parts/part-styles.ts';
@@ -15,19 +14,13 @@ import '../parts/gh-button.ts';
 import '../parts/gh-notice.ts';
 import '../parts/gh-traveller-head.ts';
 import { travellerPath } from '../shell/routes.ts';
-import { gateRows } from './gate-rows.ts';
+import './gh-gate-table.ts';
 import './gh-release-signing.ts';
 import './gh-verify-certificate.ts';
 import './gh-withdraw-release.ts';
-import { balanceSheet, upstreamSheet } from './standing-sheets.ts';
-import { concessionSheet, correctionSheet, holdSheet } from './trail-sheets.ts';
+import { balanceStrip, upstreamSheet } from './standing-sheets.ts';
+import { trailSheets } from './trail-sheets.ts';
 import { whatStops } from './what-stops.ts';
-
-const columns = [
-  { key: 'gate', head: words.gateColumns.gate }, { key: 'characteristic', head: words.gateColumns.characteristic }, { key: 'plan', head: words.gateColumns.plan },
-  { key: 'n', head: words.gateColumns.n, kind: 'number' as const }, { key: 'found', head: words.gateColumns.found }, { key: 'limit', head: words.gateColumns.limit },
-  { key: 'verdict', head: words.gateColumns.verdict }, { key: 'by', head: words.gateColumns.by }, { key: 'at', head: words.gateColumns.at },
-];
 
 /** One lot's whole standing before release, with numbers: what stops it, every gate, where it comes from, its pieces, and the signature. */
 @customElement('gh-lot-standing')
@@ -44,7 +37,6 @@ export class GhLotStanding extends LitElement {
     key: () => this.lot, read: readLotStanding, topics: ['release'],
     streams: ({ lot, batch, charges }) => [lot.stream, ...(batch === null ? [] : [batch.stream]), ...charges.map(({ stream }) => stream)],
   });
-  readonly #gates = new SortedTable(this);
   readonly #session = new Follow(this, () => link.session);
   readonly connection = new Follow(this, () => link.connection);
 
@@ -63,8 +55,8 @@ export class GhLotStanding extends LitElement {
       ${this.#head(standing, stops)}
       ${stops.length === 0 || (lot.release !== null && lot.release.withdrawn === null && standingHolds(lot).length === 0) ? nothing : html`<section class="stops" aria-labelledby="stops"><h2 id="stops">${words.stops}</h2><ul>${stops.map((text) => html`<li>${text}</li>`)}</ul></section>`}
       ${this.#acts(standing, stops)}
-      ${this.#gates.table(words.gatesCaption, columns, gateRows(lot, names), { empty: words.gatesEmpty, file: `gates-${lot.id}` })}
-      <div class="halves">${balanceSheet(lot)} ${concessionSheet(standing)} ${correctionSheet(standing)} ${holdSheet(standing)}</div>
+      ${trailSheets(standing)} ${balanceStrip(lot)}
+      <gh-gate-table .lot=${lot} .names=${names}></gh-gate-table>
       ${upstreamSheet(standing)}
     `;
   }
@@ -91,11 +83,11 @@ export class GhLotStanding extends LitElement {
     const stands = release !== null && release.withdrawn === null;
     if (stands) return this.#certificate(standing);
     const mayRelease = mayGive('releaseLot', roles);
-    return html`<section class="sheet screen-only" ?hidden=${stops.length > 0 && release === null}>
+    return html`<div class="screen-only">
       ${release?.withdrawn == null ? nothing : html`<p>${words.withdrawnWhy(showMoment(release.withdrawn.at), release.withdrawn.reason)}</p>`}
-      ${stops.length > 0 ? nothing : mayRelease ? html`<div class="keys"><gh-button kind="primary" mark="signed" @click=${() => (this.sheet = 'sign')}>${words.sign}</gh-button></div>` : html`<p class="soft">${words.mayNot}</p>`}
+      ${stops.length > 0 ? nothing : mayRelease ? html`<div class="keys"><gh-button kind="primary" @click=${() => (this.sheet = 'sign')}>${words.sign}</gh-button></div>` : html`<p class="soft">${words.mayNot}</p>`}
       <gh-release-signing .standing=${standing} ?open=${this.sheet === 'sign'} @sheet-closed=${this.#closed} @lot-released=${this.#closed}></gh-release-signing>
-    </section>`;
+    </div>`;
   }
 
   #certificate({ lot }: LotStanding) {

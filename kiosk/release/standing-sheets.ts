@@ -8,15 +8,10 @@ import '../parts/gh-state-mark.ts';
 import { travellerPath } from '../shell/routes.ts';
 
 /** Where the lot's pieces are, and that they add up. */
-export function balanceSheet({ balance }: Lot): TemplateResult {
-  const remaining = remainingPieces(balance);
-  const parts = { destroyed: balance.destroyed, scrapped: balance.scrapped, splitOff: balance.splitOff, returned: balance.returned, boxed: balance.boxed, remaining };
-  const sum = Object.values(parts).map(showFigure).join(' + ');
-  return html`<section class="sheet" aria-labelledby="balance">
-    <h2 id="balance">${words.balance}</h2>
-    <dl class="facts">${Object.entries({ opened: balance.opened, ...parts }).map(([part, count]) => html`<div><dt>${words.balanceParts[part as keyof typeof words.balanceParts]}</dt><dd>${showFigure(count)}</dd></div>`)}</dl>
-    <p class="small soft figure">${words.balanceHolds(showFigure(balance.opened), sum)}</p>
-  </section>`;
+export function balanceStrip({ balance }: Lot): TemplateResult {
+  const parts = { opened: balance.opened, destroyed: balance.destroyed, scrapped: balance.scrapped, splitOff: balance.splitOff, returned: balance.returned, boxed: balance.boxed, remaining: remainingPieces(balance) };
+  const signs = { opened: '', destroyed: '=', scrapped: '+', splitOff: '+', returned: '+', boxed: '+', remaining: '+' } as const;
+  return html`<dl class="facts" aria-label=${words.balance}>${Object.entries(parts).map(([part, count]) => html`<div><dt>${words.balanceParts[part as keyof typeof parts]}</dt><dd>${signs[part as keyof typeof parts]} ${showFigure(count)}</dd></div>`)}</dl>`;
 }
 
 /** The powder batch and the charges, each with its standing and what it passed on. */

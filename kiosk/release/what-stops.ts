@@ -8,7 +8,7 @@ export function whatStops({ lot, batch, charges }: LotStanding): readonly string
   const upstream = [...(batch === null ? [] : [batch]), ...charges.filter(({ stream }) => lot.charges.some(({ charge, current }) => current && charge === stream))];
   return [
     ...(lot.ended === null ? [] : [words.stop.ended(labels.ends[lot.ended.how])]),
-    ...standingHolds(lot).map(({ reason }) => words.stop.hold(reason)),
+    ...standingHolds(lot).map(({ cause, reason }) => words.stop.hold(labels.holdCauses[cause.by], reason)),
     ...upstream.flatMap((subject) => standingHolds(subject).map(({ reason }) => words.stop.upstream(subject.id, reason))),
     ...lot.gates.filter((gate) => !isPassed(gate)).map(({ name, status }) => words.stop.gate(name, words.gateStatus[status])),
     ...(remainingPieces(lot.balance) + lot.balance.boxed < 1 ? [words.stop.noPieces] : []),
