@@ -19,7 +19,12 @@ export function evolveSwitching(switching: Switching | null, slip: Slip<Switchin
   switch (body.type) {
     case 'switchingStarted': throw new BrokenThread(`${stream} was started twice`);
     case 'lotCounted': return body.counts ? take([body.event], body.moved) : next;
-    case 'lotRecounted': return { ...next, ...recounted(switching, body.event), lastMove: body.moved === null ? switching.lastMove : { ...body.moved, at } };
+    case 'lotRecounted': {
+      const after = recounted(switching, body.event);
+      // Counted anew, a stream may never have moved at all: then no earlier move is left standing.
+      const kept = after.state.enteredBy === null ? null : switching.lastMove;
+      return { ...next, ...after, lastMove: body.moved === null ? kept : { ...body.moved, at } };
+    }
     case 'switchingSet':
       return take([
         ...(body.steady === null ? [] : [{ type: 'steadySet' as const, steady: body.steady }]),
