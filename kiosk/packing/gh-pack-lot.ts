@@ -38,26 +38,21 @@ export class GhPackLot extends LitElement {
   override render() {
     const lot = this.#page.value?.state ?? null;
     return html`<div class="page">
-      <div class="keys screen-only"><a class="big" href="/packing">${words.back}</a><a class="big" href="/packing/${encodeURIComponent(this.lot)}?ship">${words.toShip}</a></div>
-      ${offlineNotice()} ${askedNotice(this.#page)} ${lot === null ? nothing : this.#whole(lot)}
+      ${offlineNotice()} ${askedNotice(this.#page)} ${lot === null ? html`<div class="keys"><a class="big" href="/packing">${words.back}</a></div>` : this.#whole(lot)}
     </div>`;
   }
 
   #whole(lot: Lot) {
-    const { product, release, balance, boxes } = lot;
+    const { product, balance, boxes } = lot;
     const here = boxInHand(boxes, this.box);
     const [hold] = standingHolds(lot);
     const stopped = hold !== undefined ? { word: words.heldWord, sentence: words.heldSentence(hold.reason) } : isReleased(lot) ? null : { word: words.notReleasedWord, sentence: words.notReleasedSentence };
-    const facts = [
-      { label: words.facts.grade, text: product.grade }, { label: words.facts.perBox, text: showFigure(product.piecesPerBox) },
-      { label: words.facts.order, text: lot.order ?? deskWords.none }, { label: words.facts.certificate, text: release?.certificate ?? deskWords.none },
-    ];
     const standing = hold !== undefined ? (['hold', labels.standings.held] as const) : isReleased(lot) ? (['released', labels.standings.toPack] as const) : (['waiting', words.notReleasedWord] as const);
     const big = (label: string, text: string) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`;
     const shipped = boxes.filter((box) => boxStanding(box) === 'shipped').length;
     const alive = boxes.filter((box) => boxStanding(box) !== 'voided').length;
     return html`
-      <gh-traveller-head subject=${lot.id} what="${product.designation} · ${product.name}" state=${standing[0]} state-word=${standing[1]} .facts=${facts}></gh-traveller-head>
+      <gh-traveller-head subject=${lot.id} what="${product.designation} · ${product.name}" state=${standing[0]} state-word=${standing[1]}></gh-traveller-head>
       ${stopped === null ? nothing : html`<gh-verdict state=${hold === undefined ? 'waiting' : 'hold'} word=${stopped.word} sentence=${stopped.sentence}></gh-verdict>`}
       <dl class="balance">${big(words.balance.remaining, showFigure(remainingPieces(balance)))} ${big(words.balance.boxed, showFigure(balance.boxed))} ${big(words.balance.boxes, showFigure(alive))} ${big(words.balance.shipped, showFigure(shipped))}</dl>
       ${refusalNotice(this.#giving)} ${this.#acts(lot, here)}
@@ -66,7 +61,8 @@ export class GhPackLot extends LitElement {
   }
 
   #acts(lot: Lot, here: Box | null) {
-    if (!mayGive('packBox', this.#session.value?.roles ?? [])) return html`<p class="soft">${words.mayNot}</p>`;
+    const ways = html`<a class="big aside" href="/packing/${encodeURIComponent(lot.id)}?ship">${words.toShip}</a><a class="big" href="/packing">${words.back}</a>`;
+    if (!mayGive('packBox', this.#session.value?.roles ?? [])) return html`<div class="keys"><p class="soft">${words.mayNot}</p>${ways}</div>`;
     const left = remainingPieces(lot.balance);
     const { piecesPerBox } = lot.product;
     const next = Math.min(piecesPerBox, left);
@@ -83,6 +79,7 @@ export class GhPackLot extends LitElement {
         ${left === 0 || !isReleased(lot) ? nothing : html`<gh-button kind=${atBox ? 'quiet' : 'primary'} .busy=${busy === 'pack'} busy-word=${deskWords.busy} @click=${() => void this.#pack(lot, next)}>${(lot.boxes.length === 0 ? words.pack : words.packNext)(showFigure(next))}</gh-button>`}
         ${boxesLeft < 2 || !isReleased(lot) ? nothing : html`<gh-button @click=${() => void this.#packRest(lot, boxesLeft)}>${words.packRest(labels.boxes(boxesLeft, showFigure(boxesLeft)))}</gh-button>`}
         ${open.length < 2 ? nothing : html`<gh-button .busy=${busy === 'print'} busy-word=${words.printing} @click=${() => void this.#printOpen(lot, open)}>${words.printUnprinted(showFigure(open.length))}</gh-button>`}
+        ${ways}
       </div>`;
   }
 

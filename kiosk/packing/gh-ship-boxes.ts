@@ -49,7 +49,7 @@ export class GhShipBoxes extends LitElement {
       <div class="keys screen-only"><a class="big" href="/packing">${words.back}</a>${this.lot === null ? nothing : html`<a class="big" href="/packing/${encodeURIComponent(this.lot)}">${words.inLot(this.lot)}</a>`}</div>
       <h1>${words.ship.title}</h1>
       ${offlineNotice()} ${this.#details(lot)}
-      <gh-verdict state="refused" word=${refusal === null ? '' : words.ship.refusedWord} sentence=${refusal?.happened ?? ''}><p>${refusal?.kept ?? ''} <strong>${refusal?.next ?? ''}</strong></p></gh-verdict>
+      <gh-verdict state="refused" word=${refusal === null ? '' : words.ship.refusedWord} sentence=${refusal?.happened ?? ''}>${refusal === null ? nothing : html`<p>${refusal.kept} <strong>${refusal.next}</strong></p>`}</gh-verdict>
       <gh-scan-field hears label=${words.ship.scan} take-word=${words.scanTake} .busy=${this.#giving.busy === 'scan'} @code-scanned=${this.#scan}></gh-scan-field>
       <p class="read" role="status">${last === undefined || refusal !== null ? '' : words.ship.out(last.serial, last.shipment)}</p>
       ${askedNotice(this.#page)} ${this.#lotPart(lot)} ${this.#outPart()}

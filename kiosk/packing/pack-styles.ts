@@ -3,6 +3,7 @@ import { css } from 'lit';
 /** The packing bench: figures to be read from where the scales stand. */
 export const packStyles = css`
   a.big { min-block-size: var(--target); display: inline-flex; align-items: center; padding-inline: var(--pad); border: var(--rule) solid var(--line-strong); background: var(--slip); }
+  .aside { margin-inline-start: auto; }
   .balance { display: grid; grid-template-columns: repeat(auto-fit, minmax(10rem, 1fr)); margin: 0; background: var(--slip); border-block: var(--rule-strong) solid var(--line-strong); }
   .balance > div { padding: 0.2em var(--pad) 0.4em; border-inline-end: var(--rule) solid var(--line); }
   .balance > div:last-child { border-inline-end: 0; }

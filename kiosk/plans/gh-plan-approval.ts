@@ -1,8 +1,9 @@
-import { LitElement, html, nothing } from 'lit';
+import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { PlanState } from '../../shared/traveller/index.ts';
 import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
 import { refusalNotice } from '../desk/asked-notice.ts';
+import { focusSheet } from '../desk/focus-sheet.ts';
 import { Giving } from '../desk/giving.ts';
 import { deskWords } from '../desk/words.ts';
 import { Follow, link } from '../link/index.ts';
@@ -32,6 +33,10 @@ export class GhPlanApproval extends LitElement {
       ${refusalNotice(this.#giving)}
       <gh-signature meaning=${words.meaning} who="${session.name} (${session.badge})" statement=${words.statement(plan.name, planVersion)} .words=${deskWords.pin} .busy=${this.#giving.busy !== null} @signed=${this.#sign}></gh-signature>
     </gh-sheet>`;
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (this.open && changed.has('open')) void focusSheet(this);
   }
 
   async #sign(event: CustomEvent<{ pin: string }>): Promise<void> {

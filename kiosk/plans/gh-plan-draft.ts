@@ -21,7 +21,7 @@ const words = plansDeskWords.draft;
 export class GhPlanDraft extends LitElement {
   static override styles = [partStyles, deskStyles, css`
     .row { border-block-start: var(--rule) solid var(--line); padding-block-start: var(--pad); }
-    .foot { position: sticky; inset-block-end: 0; border-block-start: var(--rule-strong) solid var(--ink); }
+    .foot { border-block-start: var(--rule-strong) solid var(--ink); }
   `];
   @property({ attribute: false }) version: PlanState['versions'][number] | null = null;
   @state() private texts: ReadonlyMap<string, string> = new Map();

@@ -23,7 +23,7 @@ export class GhPlanGates extends LitElement {
     return this.plan?.gates.map((gate, at) => html`<section aria-labelledby="gate-${at}"><h3 id="gate-${at}">${at + 1}. ${gate.name}</h3>${this.#gate(gate)}</section>`);
   }
 
-  #gate({ name, workedOn, bench, roles, characteristics }: GatePlan) {
+  #gate({ workedOn, bench, roles, characteristics }: GatePlan) {
     if (characteristics.length === 0) return html`<p class="soft">${words.elsewhere(labels.subjectKinds[workedOn])}</p>`;
     const rows = characteristics.map((characteristic) => ({
       key: characteristic.id,
@@ -33,7 +33,7 @@ export class GhPlanGates extends LitElement {
       },
     }));
     const who = roles.map((role) => labels.roles[role].toLowerCase()).join(', ');
-    return html`<gh-table caption="${name}: ${words.at(bench, who)}" .columns=${columns} .rows=${rows}></gh-table>`;
+    return html`<gh-table caption=${words.at(bench, who)} .columns=${columns} .rows=${rows}></gh-table>`;
   }
 }
 

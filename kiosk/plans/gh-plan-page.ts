@@ -59,7 +59,7 @@ export class GhPlanPage extends LitElement {
     const mine = approvals.some((signature) => signature.badge === badge);
     return html`<div class="head"><h2>${plan.name} <span class="soft figure">${plan.id}</span></h2><gh-state-mark state=${mark} word="${words.version(planVersion)}: ${word}" boxed></gh-state-mark></div>
       <gh-tabs label=${words.versions} current=${planPath(plan.id, planVersion)} .tabs=${versions.map((each) => ({ href: planPath(plan.id, each.planVersion), text: words.version(each.planVersion) }))}></gh-tabs>
-      <section class="sheet"><p>${words.drafted(draftedBy, showMoment(at), why)}</p>
+      <section class="sheet"><p>${words.drafted(approvals.find((signature) => signature.badge === draftedBy)?.name ?? draftedBy, showMoment(at), why)}</p>
         <p>${words.approvals(approvals.length)}${approvals.length === 0 ? nothing : html`: ${approvals.map((signature) => words.approvedBy(signature.name, showMoment(signature.at))).join('; ')}`}</p>
         <p class="soft">${words.keptNote}</p>
         <div class="keys screen-only">

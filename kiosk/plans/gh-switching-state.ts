@@ -6,6 +6,7 @@ import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
 import type { SwitchingRow } from '../../shared/wire/views.ts';
 import { refusalNotice } from '../desk/asked-notice.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
+import { focusSheet } from '../desk/focus-sheet.ts';
 import { Giving } from '../desk/giving.ts';
 import { showFigure } from '../desk/show.ts';
 import { deskWords, labels } from '../desk/words.ts';
@@ -63,6 +64,10 @@ export class GhSwitchingState extends LitElement {
       ${row.recent.length === 0 ? html`<p class="soft">${words.recentNone}</p>` : html`<ul class="lines">${row.recent.map(({ lot, accepted }) => html`<li><gh-state-mark state=${accepted ? 'accepted' : 'rejected'} word=${labels.verdicts[accepted ? 'accepted' : 'rejected']} size="small"></gh-state-mark> <a href=${travellerPath('lot', lot)}>${lot}</a></li>`)}</ul>`}
       ${!mayChange ? html`<p class="soft">${words.mayNot}</p>` : html`${row.severity === 'discontinued' ? this.#discontinued(row, what) : nothing} ${this.#settings(row)}`}
     </div>`;
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    if (this.resumes && changed.has('resumes')) void focusSheet(this);
   }
 
   #what({ product, gate, characteristic, class: findingClass }: SwitchingRow): string {

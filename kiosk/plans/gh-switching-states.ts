@@ -6,6 +6,7 @@ import type { SwitchingRow } from '../../shared/wire/views.ts';
 import { askedNotice } from '../desk/asked-notice.ts';
 import { Asked } from '../desk/asked.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
+import { showFigure } from '../desk/show.ts';
 import { SortedTable, type DeskRow } from '../desk/sorted-table.ts';
 import { deskWords, labels } from '../desk/words.ts';
 import { link } from '../link/index.ts';
@@ -34,25 +35,29 @@ export class GhSwitchingStates extends LitElement {
   override render() {
     const { value } = this.#states;
     if (value === null) return askedNotice(this.#states);
-    if (this.stream === '') return html`${askedNotice(this.#states)} ${this.#table.table(words.caption, columns, value.rows.map(rowOf), { empty: words.empty, file: 'switching' })}`;
+    if (this.stream === '') return html`${askedNotice(this.#states)} ${this.#table.table(words.caption, columns, offNormalFirst(value.rows).map(rowOf), { empty: words.empty, file: 'switching' })}`;
     const row = value.rows.find(({ stream }) => stream === this.stream);
     return html`<p><a href="/plans/switching">${words.back}</a></p>${askedNotice(this.#states)}
       ${row === undefined ? html`<gh-notice kind="empty" happened=${words.unknown.happened} next=${words.unknown.next}></gh-notice>` : html`<gh-switching-state .row=${row} @switching-changed=${() => void this.#states.again()}></gh-switching-state>`}`;
   }
 }
 
+/** States that ask for attention stand first. */
+function offNormalFirst(rows: readonly SwitchingRow[]): readonly SwitchingRow[] {
+  return [...rows.filter(({ severity }) => severity !== 'normal'), ...rows.filter(({ severity }) => severity === 'normal')];
+}
+
 function rowOf(row: SwitchingRow): DeskRow {
   const severity = labels.severities[row.severity];
-  const last = row.recent.slice(-5);
+  const accepted = row.recent.filter((each) => each.accepted).length;
   return {
     key: row.stream, href: `/plans/switching?state=${encodeURIComponent(row.stream)}`,
     texts: {
       product: row.product, gate: row.gate, characteristic: row.characteristic, class: row.class === null ? deskWords.none : labelOf(labels.findingClasses, row.class), severity, score: row.score, inRow: row.acceptedInRow,
-      recent: last.map(({ lot, accepted }) => words.recentLot(lot, accepted)).join(', '), moved: movedText(row),
+      recent: row.recent.length === 0 ? deskWords.none : words.recentCount(showFigure(accepted), showFigure(row.recent.length)), moved: movedText(row),
     },
     shown: {
       severity: html`<gh-state-mark state=${row.severity} word=${severity} size="small"></gh-state-mark>`,
-      recent: last.map(({ lot, accepted }) => html`<gh-state-mark state=${accepted ? 'accepted' : 'rejected'} word=${lot} size="small"></gh-state-mark> `),
     },
   };
 }

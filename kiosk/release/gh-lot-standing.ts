@@ -13,6 +13,7 @@ import { partStyles } from '../parts/part-styles.ts';
 import '../parts/gh-button.ts';
 import '../parts/gh-notice.ts';
 import '../parts/gh-traveller-head.ts';
+import { announce } from '../shell/announce.ts';
 import { travellerPath } from '../shell/routes.ts';
 import './gh-gate-table.ts';
 import './gh-release-signing.ts';
@@ -86,7 +87,7 @@ export class GhLotStanding extends LitElement {
     return html`<div class="screen-only">
       ${release?.withdrawn == null ? nothing : html`<p>${words.withdrawnWhy(showMoment(release.withdrawn.at), release.withdrawn.reason)}</p>`}
       ${stops.length > 0 ? nothing : mayRelease ? html`<div class="keys"><gh-button kind="primary" @click=${() => (this.sheet = 'sign')}>${words.sign}</gh-button></div>` : html`<p class="soft">${words.mayNot}</p>`}
-      <gh-release-signing .standing=${standing} ?open=${this.sheet === 'sign'} @sheet-closed=${this.#closed} @lot-released=${this.#closed}></gh-release-signing>
+      <gh-release-signing .standing=${standing} ?open=${this.sheet === 'sign'} @sheet-closed=${this.#closed} @lot-released=${() => void this.#released()}></gh-release-signing>
     </div>`;
   }
 
@@ -95,16 +96,26 @@ export class GhLotStanding extends LitElement {
     if (release === null) return nothing;
     const path = `/api/lots/${encodeURIComponent(lot.id)}/certificate`;
     return html`<section class="sheet" aria-labelledby="certificate">
-      <h2 id="certificate">${words.certificate} ${release.certificate}</h2>
+      <h2 id="certificate" tabindex="-1">${words.certificate} ${release.certificate}</h2>
       <ul class="lines">${release.signatures.map(({ name, role, at, meaning }) => html`<li>${words.releasedBy(name, labels.roles[role], showMoment(at), labels.signatureMeanings[meaning])}</li>`)}</ul>
       <div class="keys documents screen-only">
         <a href="${path}.pdf" target="_blank" rel="noopener">${words.openPdf}</a> <a href="${path}.json" target="_blank" rel="noopener">${words.openData}</a>
         <a href="/packing/${encodeURIComponent(lot.id)}">${words.packing}</a>
-        <gh-verify-certificate lot=${lot.id}></gh-verify-certificate>
         ${mayGive('withdrawRelease', this.#session.value?.roles ?? []) ? html`<gh-button kind="grave" @click=${() => (this.sheet = 'withdraw')}>${words.withdraw}</gh-button>` : nothing}
       </div>
+      <gh-verify-certificate class="screen-only" lot=${lot.id}></gh-verify-certificate>
       <gh-withdraw-release .lot=${lot} ?open=${this.sheet === 'withdraw'} @sheet-closed=${this.#closed} @release-withdrawn=${this.#closed}></gh-withdraw-release>
     </section>`;
+  }
+
+  /** Says it aloud and brings the focus to the certificate, for the key that was pressed is gone. */
+  async #released(): Promise<void> {
+    this.sheet = 'none';
+    await this.#standing.again();
+    await this.updateComplete;
+    const release = this.#standing.value?.lot.release ?? null;
+    if (release !== null) announce(words.doneSigned(release.certificate));
+    this.renderRoot.querySelector<HTMLElement>('#certificate')?.focus();
   }
 
   readonly #closed = (): void => {

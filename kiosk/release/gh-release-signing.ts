@@ -1,10 +1,11 @@
-import { LitElement, html, nothing } from 'lit';
+import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { remainingPieces } from '../../shared/traveller/index.ts';
 import { deskWords, labels } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import { refusalNotice } from '../desk/asked-notice.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
+import { focusSheet } from '../desk/focus-sheet.ts';
 import { Giving } from '../desk/giving.ts';
 import { showFigure } from '../desk/show.ts';
 import type { LotStanding } from '../desk/traveller-page.ts';
@@ -50,6 +51,10 @@ export class GhReleaseSigning extends LitElement {
         ${this.coReady ? html`<p>${words.coSignReady(this.badge)}</p><gh-button @click=${this.#forget}>${words.coSignAgain}</gh-button>` : nothing}
       </gh-signature>`}
     </gh-sheet>`;
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    if (this.open && (changed.has('open') || changed.has('coReady'))) void focusSheet(this);
   }
 
   #coSigning(gate: string) {

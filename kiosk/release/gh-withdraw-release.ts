@@ -1,9 +1,10 @@
-import { LitElement, html, nothing } from 'lit';
+import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Lot } from '../../shared/traveller/index.ts';
 import { deskWords } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import { refusalNotice } from '../desk/asked-notice.ts';
+import { focusSheet } from '../desk/focus-sheet.ts';
 import { Giving } from '../desk/giving.ts';
 import { Follow, link } from '../link/index.ts';
 import '../parts/gh-field.ts';
@@ -35,6 +36,10 @@ export class GhWithdrawRelease extends LitElement {
           @field-input=${({ detail }: CustomEvent<{ value: string }>) => (this.reason = detail.value)}></gh-field>
       </gh-signature>
     </gh-sheet>`;
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (this.open && changed.has('open')) void focusSheet(this);
   }
 
   async #sign(event: CustomEvent<{ pin: string }>): Promise<void> {

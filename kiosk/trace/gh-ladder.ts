@@ -4,7 +4,7 @@ import { labelOf } from '../../shared/words/words-for.ts';
 import { traceDeskWords as words } from '../../shared/words/trace-desk.en.ts';
 import type { Trace, TraceNode } from '../../shared/wire/views.ts';
 import { showFigure } from '../desk/show.ts';
-import { deskWords, labels } from '../desk/words.ts';
+import { labels } from '../desk/words.ts';
 import '../parts/gh-button.ts';
 import '../parts/gh-state-mark.ts';
 import { partStyles } from '../parts/part-styles.ts';
@@ -28,12 +28,13 @@ export class GhLadder extends LitElement {
     .left > b { inset-block-start: calc(50% - 1px); block-size: 2px; inset-inline: 0 12px; }
     .knot > span { position: absolute; z-index: 1; inset-block-start: calc(50% - 6px); inset-inline-start: 7px; inline-size: 12px; block-size: 12px; background: var(--slip); border: 2px solid var(--ink); }
     .here .knot > span { background: var(--ink); }
-    .rung { flex: 1; display: grid; grid-template-columns: minmax(11rem, 1.3fr) minmax(8rem, 1fr) minmax(5rem, 0.6fr) minmax(8rem, 1.4fr) auto; gap: 0 var(--pad); align-items: center; padding: 0.3em var(--pad) 0.3em 0.5em; min-inline-size: 0; }
+    .rung { flex: 1; display: grid; grid-template-columns: minmax(11rem, 1.3fr) minmax(8rem, 1fr) minmax(5rem, 0.6fr) minmax(8rem, 1.4fr) 6.5em; gap: 0 var(--pad); align-items: center; padding: 0.3em var(--pad) 0.3em 0.5em; min-inline-size: 0; }
     .name { display: grid; overflow-wrap: anywhere; }
     .name a, .name .figure { font-family: var(--face-figures); font-weight: 700; }
     a { color: var(--link); text-underline-offset: 0.2em; min-block-size: 24px; min-inline-size: 24px; display: inline-block; }
     .number { text-align: end; font-family: var(--face-figures); }
     .soft { color: var(--ink-soft); overflow-wrap: anywhere; }
+    .fold { grid-column: span 2; font-weight: 650; }
     .print-hint { font-size: var(--text-small); }
     @media (max-width: 900px) { .rung { grid-template-columns: minmax(0, 1.2fr) minmax(0, 1fr); } .number { text-align: start; } .cell { inline-size: 20px; } .above::before, .below::after { inset-inline-start: 9px; } .right > i { inset-inline-start: 9px; } .left > b { inset-inline-end: 9px; } .knot > span { inset-inline-start: 4px; } }
     @media print { .trace { display: none; } ol { overflow: visible; } li { break-inside: avoid; } }
@@ -59,14 +60,14 @@ export class GhLadder extends LitElement {
       <span class="name"><span class="soft print-hint">${labels.traceKinds[node.kind]}${here ? `, ${words.here}` : ''}</span>
         ${traveller === null ? html`<span class="figure">${node.id}</span>` : html`<a href=${traveller}>${node.id}</a>`}</span>
       <gh-state-mark state=${traceMark(node.standing)} word=${labelOf(words.standings, node.standing)} size="small"></gh-state-mark>
-      <span class="number">${node.pieces === null ? deskWords.none : labels.pieces(node.pieces, showFigure(node.pieces))}</span>
+      <span class="number">${node.pieces === null ? '' : labels.pieces(node.pieces, showFigure(node.pieces))}</span>
       <span class="soft">${node.detail ?? ''}</span>
       ${here ? html`<span></span>` : html`<a class="trace" href=${nodeTrace(node)} aria-label="${words.traceThis}: ${node.id}">${words.traceThis}</a>`}`;
   }
 
   #fold(_: LadderRow, { lot, boxes, pieces }: NonNullable<LadderRow['fold']>) {
     const shown = labels.boxes(boxes, showFigure(boxes));
-    return html`<span class="name"><span class="figure">${words.boxesOf(shown, labels.pieces(pieces, showFigure(pieces)), lot)}</span></span>
+    return html`<span class="fold">${words.boxesOf(shown, labels.pieces(pieces, showFigure(pieces)), lot)}</span>
       <gh-button @click=${() => (this.unfolded = new Set([...this.unfolded, lot]))}>${words.foldBoxes(shown)}</gh-button>`;
   }
 }

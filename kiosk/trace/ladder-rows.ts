@@ -3,6 +3,9 @@ import type { Trace, TraceNode } from '../../shared/wire/views.ts';
 /** More boxes than this on one lot are drawn as one rung until they are unfolded. */
 const mostBoxesInSight = 6;
 
+/** The order in which things come about; what stands above is drawn in it. */
+const ORDER: readonly TraceNode['kind'][] = ['raw', 'batch', 'lot', 'furnace', 'coating', 'box', 'shipment'];
+
 export type Direction = 'up' | 'here' | 'down';
 /** One rung of the ladder. `level` counts the columns from the left, raw material first. */
 export interface LadderRow {
@@ -21,7 +24,7 @@ type Branch = { readonly node: TraceNode; readonly fold: LadderRow['fold']; read
 /** Puts a trace in order for drawing: everything above first, the one traced from, then all that was made of it. */
 export function ladderRows(here: TraceNode, { up, down }: Pick<Trace, 'up' | 'down'>, unfolded: ReadonlySet<string>): readonly LadderRow[] {
   const root: Branch = { node: here, fold: null, parent: null, depth: 0 };
-  const above = grow(root, up, unfolded).reverse();
+  const above = grow(root, [...up].sort((a, b) => ORDER.indexOf(b.kind) - ORDER.indexOf(a.kind)), unfolded).reverse();
   const below = grow(root, down, unfolded);
   const deepest = Math.max(0, ...above.map(({ depth }) => depth));
   const branches = [...above, root, ...below];

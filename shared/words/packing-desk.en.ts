@@ -12,7 +12,6 @@ export const packingDeskWords = {
   back: 'All lots',
   inLot: (lot: string) => `Back to lot ${lot}`,
   rowDemand: (pieces: string) => `${pieces} in the lot`,
-  facts: { grade: 'Grade', released: 'Released', perBox: 'Pieces a box', certificate: 'Certificate', order: 'Order' },
   balance: { remaining: 'Left to pack', boxed: 'In boxes', boxes: 'Boxes', shipped: 'Boxes shipped' },
   heldWord: 'Do not pack',
   heldSentence: (reason: string) => `The lot is on hold: ${reason}. Its labels will not print and its boxes will not scan out.`,

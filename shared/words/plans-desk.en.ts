@@ -44,7 +44,7 @@ export const plansDeskWords = {
   atSize: {
     caption: (pieces: string) => `What a lot of ${pieces} asks for`, empty: 'No characteristic of this plan is sampled by the tables.',
     columns: { gate: 'Gate', characteristic: 'Characteristic', class: 'Class', severity: 'Inspection', letter: 'Letter', n: 'n', accept: 'Accept', reject: 'Reject', note: 'Note' },
-    ac: (ac: string) => `Ac ${ac}`, re: (re: string) => `Re ${re}`, k: (k: string) => `k ${k}`, m: (m: string) => `M ${m} %`,
+    ac: (ac: string) => `Ac\u00a0${ac}`, re: (re: string) => `Re\u00a0${re}`, k: (k: string) => `k\u00a0${k}`, m: (m: string) => `M\u00a0${m}\u00a0%`,
     arrow: (from: string, to: string) => `arrow from ${from} to ${to}`, everyPiece: 'every piece', gap: 'between Ac and Re: accept this lot, back to normal',
     unreachable: 'no plan at this size', reducedSource: 'Reduced plans by MIL-STD-105E Table II-C', noReduced: 'no reduced plan is held for variables; normal is used', all: 'all',
   },
@@ -69,7 +69,7 @@ export const plansDeskWords = {
   switching: {
     caption: 'Switching states: one a product, gate, characteristic and class', empty: 'No lot has been judged yet. A state begins, on normal, with the first.',
     columns: { product: 'Product', gate: 'Gate', characteristic: 'Characteristic', class: 'Class', severity: 'Inspection', score: 'Score', inRow: 'Accepted in a row', recent: 'Last lots', moved: 'Why it moved' },
-    never: 'has not moved', moved: (why: string, lots: string, at: string) => `${why}: ${lots} (${at})`, recentLot: (lot: string, accepted: boolean) => `${lot} ${accepted ? 'accepted' : 'not accepted'}`,
+    never: 'has not moved', moved: (why: string, lots: string, at: string) => `${why}: ${lots} (${at})`, recentCount: (accepted: string, of: string) => `${accepted} of ${of} accepted`,
     back: 'All switching states', steady: 'Production is steady', reducedAllowed: 'Reduced inspection is wanted', yes: 'yes', no: 'no',
     settings: 'Settings', settingsHint: 'Reduced inspection begins only where production is steady and reduced inspection is wanted. Withdrawing either brings normal back.', save: 'Save the settings', saved: 'The settings are saved.', reasonMissing: 'Say why.', nothing: 'Nothing was changed.',
     resume: 'Let inspection go on', resumeHeading: 'Resume discontinued inspection', resumeMeaning: 'Resumed by', resumeStatement: (what: string) => `Corrective action has been taken for ${what}. Inspection goes on, on tightened.`, resumeReason: 'What was done about the cause', resumed: 'Inspection goes on, on tightened.',
