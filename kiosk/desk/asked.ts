@@ -27,6 +27,7 @@ export class Asked<T> implements ReactiveController {
   #view: AskedView<T> = { state: 'none' };
   #key: string | null = null;
   #round = 0;
+  #latest: Promise<void> = Promise.resolve();
   #on = false;
   #endTopics: (() => void) | null = null;
   #watched = '';
@@ -70,6 +71,15 @@ export class Asked<T> implements ReactiveController {
 
   /** Reads it again; what is in sight stays until the answer comes. */
   async again(): Promise<void> {
+    this.#latest = this.#readAgain();
+    // Whoever waits for this reading and is overtaken waits for the one that overtook it.
+    for (let waited: Promise<void> | null = null; waited !== this.#latest; ) {
+      waited = this.#latest;
+      await waited;
+    }
+  }
+
+  async #readAgain(): Promise<void> {
     const key = this.#key;
     if (key === null) return;
     const round = (this.#round += 1);

@@ -3,6 +3,7 @@ import { css } from 'lit';
 /** How a desk's pages are laid out; the parts bring their own looks. */
 export const deskStyles = css`
   .page { display: grid; gap: calc(2 * var(--pad)); padding-block: calc(0.5 * var(--pad)); --key-size: max(var(--target-primary), 52px); grid-template-columns: minmax(0, 1fr); align-content: start; max-inline-size: 1600px; }
+  .page:focus { outline: none; }
   h1 { font-size: calc(1.3 * var(--text-large)); margin: 0; font-weight: 700; line-height: 1.15; }
   h2 { font-size: var(--text-large); font-weight: 700; }
   h3 { font-size: var(--text); font-weight: 700; }

@@ -43,7 +43,7 @@ export class GhLotStanding extends LitElement {
 
   override render() {
     const { value } = this.#standing;
-    return html`<div class="page">
+    return html`<div class="page" id="page" tabindex="-1">
       <div class="keys screen-only"><a href="/release">${words.back}</a></div>
       ${offlineNotice()} ${askedNotice(this.#standing)} ${value === null ? nothing : this.#whole(value)}
     </div>`;
@@ -87,7 +87,7 @@ export class GhLotStanding extends LitElement {
     return html`<div class="screen-only">
       ${release?.withdrawn == null ? nothing : html`<p>${words.withdrawnWhy(showMoment(release.withdrawn.at), release.withdrawn.reason)}</p>`}
       ${stops.length > 0 ? nothing : mayRelease ? html`<div class="keys"><gh-button kind="primary" @click=${() => (this.sheet = 'sign')}>${words.sign}</gh-button></div>` : html`<p class="soft">${words.mayNot}</p>`}
-      <gh-release-signing .standing=${standing} ?open=${this.sheet === 'sign'} @sheet-closed=${this.#closed} @lot-released=${() => void this.#released()}></gh-release-signing>
+      <gh-release-signing .standing=${standing} ?open=${this.sheet === 'sign'} @sheet-closed=${this.#closed} @lot-released=${() => void this.#after('#certificate', words.released)}></gh-release-signing>
     </div>`;
   }
 
@@ -104,18 +104,17 @@ export class GhLotStanding extends LitElement {
         ${mayGive('withdrawRelease', this.#session.value?.roles ?? []) ? html`<gh-button kind="grave" @click=${() => (this.sheet = 'withdraw')}>${words.withdraw}</gh-button>` : nothing}
       </div>
       <gh-verify-certificate class="screen-only" lot=${lot.id}></gh-verify-certificate>
-      <gh-withdraw-release .lot=${lot} ?open=${this.sheet === 'withdraw'} @sheet-closed=${this.#closed} @release-withdrawn=${this.#closed}></gh-withdraw-release>
+      <gh-withdraw-release .lot=${lot} ?open=${this.sheet === 'withdraw'} @sheet-closed=${this.#closed} @release-withdrawn=${() => void this.#after('#page', words.withdrawn)}></gh-withdraw-release>
     </section>`;
   }
 
-  /** Says it aloud and brings the focus to the certificate, for the key that was pressed is gone. */
-  async #released(): Promise<void> {
+  /** After a signature the pressed key is gone: what was done is said, and the focus goes to what has come of it. */
+  async #after(place: '#certificate' | '#page', said: string): Promise<void> {
     this.sheet = 'none';
     await this.#standing.again();
     await this.updateComplete;
-    const release = this.#standing.value?.lot.release ?? null;
-    if (release !== null) announce(words.doneSigned(release.certificate));
-    this.renderRoot.querySelector<HTMLElement>('#certificate')?.focus();
+    announce(said);
+    this.renderRoot.querySelector<HTMLElement>(place)?.focus();
   }
 
   readonly #closed = (): void => {
