@@ -23,7 +23,7 @@ const usualTray = '100';
  */
 @customElement('gh-open-lot')
 export class GhOpenLot extends LitElement {
-  static override styles = [partStyles, css`form { display: grid; gap: var(--gap); } .pair { display: grid; gap: var(--gap); grid-template-columns: repeat(auto-fit, minmax(14rem, 1fr)); align-items: start; }`];
+  static override styles = [partStyles, css`form { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--gap); } .pair { display: grid; gap: var(--gap); grid-template-columns: repeat(auto-fit, minmax(14rem, 1fr)); align-items: start; }`];
   @state() private products: readonly ProductCard[] = [];
   @state() private grades: readonly GradeCard[] = [];
   @state() private batches: readonly BenchRow[] = [];

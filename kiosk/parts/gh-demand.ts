@@ -1,5 +1,5 @@
 import { LitElement, css, html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { partStyles } from './part-styles.ts';
 
 /**
@@ -47,15 +47,22 @@ export class GhDemand extends LitElement {
   @property() hint = '';
   @property({ type: Number, attribute: 'heading-level' }) headingLevel = 2;
 
+  /** Keys stand in the slot. */
+  @state() private answered = false;
+
   override render() {
     const { context, hint } = this;
     return html`<div class="sheet">
       ${context === '' ? nothing : html`<p class="context printed">${context}</p>`}
       <div class="demand" role="heading" aria-level=${this.headingLevel}>${this.demand}</div>
       ${hint === '' ? nothing : html`<p class="hint">${hint}</p>`}
-      <div class="keys"><slot></slot></div>
+      <div class="keys" ?hidden=${!this.answered}><slot @slotchange=${this.#look}></slot></div>
     </div>`;
   }
+
+  readonly #look = (event: Event): void => {
+    this.answered = event.target instanceof HTMLSlotElement && event.target.assignedElements().length > 0;
+  };
 }
 
 declare global {

@@ -42,6 +42,7 @@ export class GhField extends LitElement {
         padding-block: 0.3em;
         min-block-size: var(--target);
       }
+      input:focus-visible, textarea:focus-visible { outline: none; }
       textarea { resize: vertical; min-block-size: calc(2 * var(--target)); line-height: 1.5; }
       .unit { color: var(--ink-soft); align-self: center; }
       :host([disabled]) .line { background: none; border-style: dotted; }

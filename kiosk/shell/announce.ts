@@ -1,12 +1,12 @@
-let region: HTMLElement | null = null;
+import { Source, type Watched } from '../link/watched.ts';
+
+const said = new Source('');
+
+/** What the frame's live region says now. */
+export const announced: Watched<string> = said;
 
 /** Says one thing through a live region, for those who do not see the screen. The newest replaces the one before. */
 export function announce(text: string): void {
-  if (region === null) {
-    region = document.createElement('div');
-    region.setAttribute('role', 'status');
-    region.className = 'unseen';
-    document.body.append(region);
-  }
-  region.textContent = text;
+  // The same words twice in a row are still news: a space more makes the region speak again.
+  said.set(text === said.value ? `${text} ` : text);
 }

@@ -6,7 +6,7 @@ import '../parts/gh-notice.ts';
 import '../parts/gh-button.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { chooseDensity } from '../theme/choose-theme.ts';
-import { announce } from './announce.ts';
+import { announce, announced } from './announce.ts';
 import { loadDesk } from './desk-modules.ts';
 import './gh-kiosk-head.ts';
 import './gh-kiosk-outbox.ts';
@@ -28,6 +28,7 @@ export class GhKiosk extends LitElement {
     css`
       :host { min-block-size: 100dvh; display: flex; flex-direction: column; }
       main { flex: 1; padding: var(--pad) var(--pad) calc(2 * var(--pad)); min-inline-size: 0; outline: none; }
+      main:focus-visible { outline: none; }
       main.bare { display: grid; align-content: center; }
       .skip { position: absolute; inset-block-start: -10em; background: var(--slip); color: var(--link); padding: 0.6em 1em; z-index: 3; }
       .skip:focus { inset-block-start: 0; }
@@ -44,6 +45,7 @@ export class GhKiosk extends LitElement {
   @state() private scanned: { readonly happened: string; readonly kept: string; readonly next: string } | null = null;
   readonly #session = new Follow(this, () => link.session);
   readonly #route = new Follow(this, () => route);
+  readonly #announced = new Follow(this, () => announced);
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -63,6 +65,10 @@ export class GhKiosk extends LitElement {
   }
 
   override render() {
+    return html`<div class="unseen" role="status">${this.#announced.value}</div>${this.#shown()}`;
+  }
+
+  #shown() {
     const words = shellWords();
     const { plant, fault } = this;
     if (fault !== null) return html`<main class="bare"><gh-notice class="narrow" kind="offline" .happened=${fault.words.happened} .kept=${fault.words.kept} .next=${fault.words.next}></gh-notice></main>`;

@@ -32,6 +32,8 @@ export class GhAsked extends LitElement {
   @property({ attribute: false }) subject: Subject | null = null;
   @property({ attribute: false }) asked: AskedNow = { what: 'nothing' };
   @property({ attribute: false }) reader: Reader = {};
+  /** The verdict of the gate just worked stands above. */
+  @property({ type: Boolean }) verdictShown = false;
   @state() private opening = false;
   @state() private refusal: RefusalText | null = null;
 
@@ -42,13 +44,13 @@ export class GhAsked extends LitElement {
     const context = subject.id;
     switch (asked.what) {
       case 'work': return this.#work({ store, subject, gate: asked.gate, work: asked.work, reader: this.reader });
-      case 'decide': return html`<gh-hold-work .store=${store} .subject=${subject} .hold=${asked.hold} .reader=${this.reader}></gh-hold-work>`;
+      case 'decide': return html`<gh-hold-work .store=${store} .subject=${subject} .hold=${asked.hold} .reader=${this.reader} ?seen=${this.verdictShown}></gh-hold-work>`;
       case 'sort': return subject.kind === 'lot' ? html`<gh-sort-work .store=${store} .lot=${subject} .gate=${asked.gate}></gh-sort-work>` : nothing;
       case 'open': return this.#open(subject, asked.gate);
       case 'releasePowder': return subject.kind === 'batch' ? html`<gh-powder-release .store=${store} .batch=${subject}></gh-powder-release>` : nothing;
       case 'elsewhere': return this.#elsewhere(context, asked.gate, asked.charge);
-      case 'release': return html`<gh-demand .context=${context} .demand=${words.release.demand} .hint=${words.release.hint}><a href=${`/release/${encodeURIComponent(subject.id)}`}>${words.release.key}</a></gh-demand>`;
-      case 'pack': return html`<gh-demand .context=${context} .demand=${words.pack.demand} .hint=${words.pack.hint}><a href=${`/packing/${encodeURIComponent(subject.id)}`}>${words.pack.key}</a></gh-demand>`;
+      case 'release': return html`<gh-demand .context=${context} .demand=${words.release.demand} .hint=${words.release.hint}><a class="key primary" href=${`/release/${encodeURIComponent(subject.id)}`}>${words.release.key}</a></gh-demand>`;
+      case 'pack': return html`<gh-demand .context=${context} .demand=${words.pack.demand} .hint=${words.pack.hint}><a class="key primary" href=${`/packing/${encodeURIComponent(subject.id)}`}>${words.pack.key}</a></gh-demand>`;
       case 'ended': return html`<gh-demand .context=${context} .demand=${words.ended[asked.how].demand} .hint=${words.ended[asked.how].hint}></gh-demand>`;
       case 'nothing': return html`<gh-demand .context=${context} .demand=${subject.kind === 'batch' && subject.released !== null ? words.powder.done : words.nothing.demand} .hint=${words.nothing.hint}></gh-demand>`;
     }
@@ -88,7 +90,7 @@ export class GhAsked extends LitElement {
     const words = travellerWords().elsewhere;
     const parts = charge === null ? null : streamParts(charge);
     const said = gate.workedOn === 'batch' ? words.batch(gate.name) : parts === null ? words.waits(gate.name) : words.inCharge(gate.name, parts.id);
-    return html`<gh-demand .context=${context} .demand=${said.demand} .hint=${said.hint}>${parts === null ? nothing : html`<a href=${`${travellerPath(parts.kind, parts.id)}?work`}>${words.openCharge}</a>`}</gh-demand>`;
+    return html`<gh-demand .context=${context} .demand=${said.demand} .hint=${said.hint}>${parts === null ? nothing : html`<a class="key primary" href=${`${travellerPath(parts.kind, parts.id)}?work`}>${words.openCharge}</a>`}</gh-demand>`;
   }
 }
 

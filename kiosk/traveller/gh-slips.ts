@@ -13,7 +13,7 @@ import { entrySentence } from '../shell/entry-sentence.ts';
 import { correctable, slipMark, type SlipRow } from './slip-rows.ts';
 import { catalogue, format, travellerWords } from './speak.ts';
 
-/** A stack up to this long is drawn whole and scrolls with the page. */
+/** A stack up to this long is drawn whole. */
 const drawnWhole = 40;
 
 /**
@@ -29,10 +29,11 @@ export class GhSlips extends LitElement {
     css`
       .tray { border-inline: var(--rule) solid var(--line-strong); border-block-end: calc(2 * var(--rule-strong)) solid var(--line-strong); background: var(--tray); }
       .earlier { padding: var(--pad) var(--pad) var(--pad) 34px; background: repeating-linear-gradient(var(--slip-under) 0 5px, var(--line) 5px 6px); border-block-end: var(--rule) solid var(--line-strong); }
-      lit-virtualizer { block-size: min(62dvh, 44rem); contain: content; }
+      lit-virtualizer, .whole { max-block-size: min(64dvh, 44rem); overflow: auto; }
+      lit-virtualizer { block-size: min(64dvh, 44rem); contain: content; }
       gh-slip { inline-size: 100%; }
       .why { color: var(--bad); font-weight: 650; }
-      @media print { lit-virtualizer { block-size: auto; } }
+      @media print { lit-virtualizer, .whole { block-size: auto; max-block-size: none; } }
     `,
   ];
   @property({ attribute: false }) rows: readonly SlipRow[] = [];
@@ -55,7 +56,7 @@ export class GhSlips extends LitElement {
     if (subject === null) return nothing;
     return html`<div class="tray">
       ${this.more ? html`<div class="earlier"><gh-button @click=${() => tell(this, 'earlier-wanted')}>${words.earlier}</gh-button></div>` : nothing}
-      ${this.rows.length <= drawnWhole ? html`<div role="list" aria-label=${words.stack(subject.id)}>${repeat(this.rows, ({ key }) => key, (row) => this.#row(row, subject))}</div>` : html`<lit-virtualizer scroller role="list" tabindex="0" aria-label=${words.stack(subject.id)} .items=${[...this.rows]} .keyFunction=${(row: SlipRow) => row.key} .renderItem=${(row: SlipRow) => this.#row(row, subject)}></lit-virtualizer>`}
+      ${this.rows.length <= drawnWhole ? html`<div class="whole" role="list" tabindex="0" aria-label=${words.stack(subject.id)}>${repeat(this.rows, ({ key }) => key, (row) => this.#row(row, subject))}</div>` : html`<lit-virtualizer scroller role="list" tabindex="0" aria-label=${words.stack(subject.id)} .items=${[...this.rows]} .keyFunction=${(row: SlipRow) => row.key} .renderItem=${(row: SlipRow) => this.#row(row, subject)}></lit-virtualizer>`}
     </div>`;
   }
 
@@ -99,10 +100,14 @@ export class GhSlips extends LitElement {
     this.open = next;
   }
 
+  /** The newest slip comes into sight at the foot of the stack; the page itself stays where the person has it. */
   #showNewest(): void {
-    const list = this.renderRoot.querySelector<LitVirtualizer>('lit-virtualizer');
-    // A short stack scrolls with the page, which is left where the person has it.
-    if (list !== null && this.rows.length > 0) requestAnimationFrame(() => list.element(this.rows.length - 1)?.scrollIntoView({ block: 'end' }));
+    requestAnimationFrame(() => {
+      const list = this.renderRoot.querySelector<LitVirtualizer>('lit-virtualizer');
+      if (list !== null) list.element(this.rows.length - 1)?.scrollIntoView({ block: 'end' });
+      const whole = this.renderRoot.querySelector('.whole');
+      if (whole !== null) whole.scrollTop = whole.scrollHeight;
+    });
   }
 }
 

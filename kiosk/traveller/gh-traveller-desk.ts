@@ -23,6 +23,7 @@ import './gh-slips.ts';
 import './gh-text-sheet.ts';
 import './gh-verdict-panel.ts';
 import { headFacts, severitiesInForce, standingOf, whatItIs } from './head-facts.ts';
+import { linkKey } from './link-key.ts';
 import { slipRows, type Correctable } from './slip-rows.ts';
 import { catalogue, travellerWords } from './speak.ts';
 
@@ -31,7 +32,7 @@ type OpenView = Extract<TravellerView, { state: 'open' }>;
 /** The desk of one traveller: its head, its slips, and at the foot the one thing asked now. With `?work` the history folds away and the work fills the screen. */
 @customElement('gh-traveller-desk')
 export class GhTravellerDesk extends LitElement {
-  static override styles = [partStyles, deskStyles];
+  static override styles = [partStyles, linkKey, deskStyles];
   @property({ attribute: false }) route: Route = routeOf('/');
   @state() private store: TravellerStore | null = null;
   @state() private chosen: string | null = null;
@@ -56,6 +57,7 @@ export class GhTravellerDesk extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('route')) return;
+    this.toggleAttribute('working', this.#working());
     const stream = `${this.route.parts[0] ?? ''}:${this.route.parts[1] ?? ''}`;
     this.unfolded = false;
     if (this.store?.stream === stream) return;
@@ -114,7 +116,7 @@ export class GhTravellerDesk extends LitElement {
     const newest = slips.at(-1)?.version ?? 0;
     return html`<header class="bar">
       <a class="key" href=${session === null ? '/bench' : homeOf(session.roles)}>${words.back}</a>
-      <h1><gh-state-mark state=${mark}></gh-state-mark><span class="id">${subject.id}</span> <span class="what">${whatItIs(subject)}</span></h1>
+      <h1><gh-state-mark state=${mark}></gh-state-mark><span class="id">${subject.id}</span> <span class="what">${subject.kind === 'lot' ? subject.product.designation : whatItIs(subject)}</span></h1>
       ${severitiesInForce(subject).map((severity) => html`<gh-state-mark boxed state=${severity} word=${severity === 'tightened' ? words.severity.tightened : words.severity.reduced}></gh-state-mark>`)}
       <gh-button pressed=${this.unfolded ? 'true' : 'false'} @click=${() => (this.unfolded = !this.unfolded)}>${words.keys.slips(newest)}</gh-button>
       <gh-button @click=${() => (this.writing = 'note')}>${words.keys.note}</gh-button>
@@ -136,17 +138,34 @@ export class GhTravellerDesk extends LitElement {
       @entry-dismissed=${(event: CustomEvent<{ clientId: string }>) => void this.store?.dismiss(event.detail.clientId)}></gh-slips>`;
   }
 
-  /** The verdict of the gate just worked; its place is kept from the start so that its live region is there before it falls. */
-  #verdict({ subject, confirmed }: OpenView, asked: AskedNow, reader: Reader) {
+  /** The gate worked during this visit, once its verdict has fallen and nothing else is asked here in the meantime. */
+  #judged({ subject }: OpenView, asked: AskedNow): GateRecord | null {
     const worked = subject.gates.find(({ id }) => id === this.worked);
-    const again = asked.what === 'work' || asked.what === 'sort';
-    const shown: GateRecord | null = worked === undefined || again || verdictOf(worked) === null ? null : worked;
-    const kept = shown !== null && (confirmed.gates.find(({ id }) => id === shown.id)?.verdicts.length ?? 0) < shown.verdicts.length;
-    return html`<gh-verdict-panel .subject=${subject} .gate=${shown} .reader=${reader} ?kept=${kept}></gh-verdict-panel>`;
+    const again = asked.what === 'work' || asked.what === 'sort' || (subject.kind === 'batch' && subject.released !== null);
+    return worked === undefined || again || verdictOf(worked) === null ? null : worked;
   }
 
-  #shownAsked({ subject }: OpenView, asked: AskedNow, reader: Reader) {
-    return html`<gh-asked .store=${this.store} .subject=${subject} .asked=${asked} .reader=${reader}></gh-asked>`;
+  /** The verdict of the gate just worked; its place is kept from the start so that its live region is there before it falls. */
+  #verdict(view: OpenView, asked: AskedNow, reader: Reader) {
+    const { subject, confirmed } = view;
+    const shown = this.#judged(view, asked);
+    const session = this.#session.value;
+    const back = this.#working() && session !== null && !this.#isAskedHere(asked) ? homeOf(session.roles) : '';
+    const kept = shown !== null && (confirmed.gates.find(({ id }) => id === shown.id)?.verdicts.length ?? 0) < shown.verdicts.length;
+    return html`<gh-verdict-panel class=${shown === null ? 'none' : ''} .subject=${subject} .gate=${shown} .reader=${reader} .back=${back} ?kept=${kept}></gh-verdict-panel>`;
+  }
+
+  /** After a verdict, what another bench does next is said there in words only. */
+  #shownAsked(view: OpenView, asked: AskedNow, reader: Reader) {
+    const { subject } = view;
+    const judged = this.#judged(view, asked) !== null;
+    if (judged && !this.#isAskedHere(asked)) return nothing;
+    return html`<gh-asked .store=${this.store} .subject=${subject} .asked=${asked} .reader=${reader} ?verdictShown=${judged}></gh-asked>`;
+  }
+
+  #isAskedHere(asked: AskedNow): boolean {
+    if (asked.what === 'open') return asked.gate.bench === this.#session.value?.bench;
+    return asked.what === 'work' || asked.what === 'sort' || asked.what === 'decide' || asked.what === 'releasePowder';
   }
 
   /** The other characteristics of the open gate that still ask for something. */

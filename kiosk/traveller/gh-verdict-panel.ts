@@ -3,19 +3,21 @@ import { customElement, property } from 'lit/decorators.js';
 import { nextGate, standingHolds, verdictOf } from '../../shared/traveller/index.ts';
 import type { GateRecord, Subject } from '../../shared/traveller/index.ts';
 import type { Reader } from '../../shared/words/index.ts';
-import '../parts/gh-button.ts';
 import '../parts/gh-verdict.ts';
 import { partStyles } from '../parts/part-styles.ts';
+import { linkKey } from './link-key.ts';
 import { catalogue, travellerWords } from './speak.ts';
 
 /** The verdict of a gate, large, with what it rests on and what comes next. Its live region stays in place, so put it on the page before the verdict falls. */
 @customElement('gh-verdict-panel')
 export class GhVerdictPanel extends LitElement {
-  static override styles = [partStyles, css`ul { list-style: none; display: grid; gap: 0.15em; } li { padding-block: 0.1em; border-block-end: var(--rule) solid var(--line); }`];
+  static override styles = [partStyles, linkKey, css`.keys { padding-block: var(--pad); } ul { list-style: none; columns: 26rem 2; column-gap: calc(2 * var(--pad)); padding-block-start: 0.4em; } li { break-inside: avoid; padding-block: 0.1em; border-block-end: var(--rule) solid var(--line); }`];
   @property({ attribute: false }) subject: Subject | null = null;
   /** The gate whose verdict is shown; null: none yet. */
   @property({ attribute: false }) gate: GateRecord | null = null;
   @property({ attribute: false }) reader: Reader = {};
+  /** Where the list is that the person came from; empty: no key that leads there. */
+  @property() back = '';
   /** Worked out on this kiosk and not confirmed by the server. */
   @property({ type: Boolean }) kept = false;
 
@@ -33,6 +35,7 @@ export class GhVerdictPanel extends LitElement {
       <div>
         ${this.kept ? html`<p><strong>${travellerWords().verdict.kept}</strong></p>` : nothing}
         <p>${gate.name}. ${this.#next(subject)}</p>
+        ${this.back === '' ? nothing : html`<p class="keys"><a class="key primary" href=${this.back}>${travellerWords().verdict.back}</a></p>`}
         ${lines.length === 0 ? nothing : html`<ul>${lines.map((line) => html`<li>${line}</li>`)}</ul>`}
       </div>
     </gh-verdict>`;

@@ -1,3 +1,7 @@
+import type { Place } from '../traveller/index.ts';
+
+/** What one result of a sample is taken from. */
+type Taken = 'piece' | 'sample';
 const pieces = (count: number): string => (count === 1 ? '1 piece' : `${count} pieces`);
 
 /** What the traveller desk says beside slips, demands and verdicts. Numbers come in ready written where they have decimals. */
@@ -29,28 +33,28 @@ export const kioskTravellerWords = {
   other: 'Also asked at this gate',
   progress: (done: number, of: number) => `${done} of ${of}`,
   measure: {
-    demand: (name: string, ordinal: number) => `${name}: piece ${ordinal}`,
-    progress: 'Readings taken',
+    demand: (name: string, ordinal: number, taken: Taken) => `${name}: ${taken} ${ordinal}`,
     strip: (name: string, unit: string) => `${name}, ${unit}: readings in the order of the sample`,
     piece: 'Piece', value: 'Reading', standing: 'Standing',
     standings: { in: 'within limits', guard: 'within the uncertainty of a limit', out: 'outside limits', missing: 'missing', waiting: 'still to come', next: 'next' },
-    keypad: (name: string, ordinal: number, of: number) => `${name}, piece ${ordinal} of ${of}`,
+    keypad: (name: string, ordinal: number, of: number, taken: Taken) => `${name}, ${taken} ${ordinal} of ${of}`,
     crater: { outer: (ordinal: number) => `Outer diameter, place ${ordinal}`, inner: (ordinal: number) => `Inner diameter, place ${ordinal}`, taken: (text: string) => `Outer ${text} mm is noted`, again: 'Outer again', demandOuter: (name: string) => `${name}: outer diameter`, demandInner: (name: string) => `${name}: inner diameter` },
     shrinkage: { keypad: (ordinal: number) => `Sintered length, piece ${ordinal}`, demand: 'Sintered length', from: (die: string) => `pressed in a die of ${die} mm` },
     taken: (ordinal: number, text: string) => `Reading ${ordinal} taken: ${text}`,
-    whichPieces: 'Which pieces',
+    whichPieces: 'Which pieces', whichBarrels: 'Which barrels',
+    takenAs: { tray: 'piece', barrel: 'sample', position: 'piece' } satisfies Readonly<Record<Place['at'], Taken>>,
   },
   gauge: { with: 'Measured with', choose: 'Which gauge?', change: 'Other gauge', needed: (kind: string) => `Needs a ${kind}`, due: (day: string) => `calibrated to ${day}`, overdue: (day: string) => `overdue since ${day}: may not count`, withdrawn: (why: string) => `withdrawn: ${why}`, none: (kind: string) => `No ${kind} is registered. A keeper or engineer registers gauges.`, uncertainty: (text: string) => `U ${text}` },
   likely: { question: (value: string) => `Is ${value} right?`, likely: (value: string, likely: string) => `Is ${value} right, or is it ${likely}?`, range: (least: string, most: string) => `Values here usually lie between ${least} and ${most}.`, take: (value: string) => `Take ${value}`, keepIt: (value: string) => `${value} is right`, other: 'Enter it again' },
   keypad: { enter: 'Enter', clear: 'Clear', backspace: 'Back', sign: 'Sign', decimal: 'Decimal sign' },
-  grade: { demand: (name: string, ordinal: number) => `${name}: piece ${ordinal}`, hint: (worst: string) => `Accepted to ${worst}.`, progress: 'Rated', group: (name: string) => `Rating of ${name}`, beyond: 'beyond what is accepted' },
+  grade: { demand: (name: string, ordinal: number, taken: Taken) => `${name}: ${taken} ${ordinal}`, hint: (worst: string) => `Accepted to ${worst}.`, progress: 'Rated', group: (name: string) => `Rating of ${name}`, beyond: 'beyond what is accepted' },
   confirm: { yes: 'Yes, confirmed', no: 'No', noHint: 'rejects this gate', sure: 'Not confirmed?', sureText: (statement: string) => `“${statement}” is then not confirmed, and the gate is rejected.`, doIt: 'Not confirmed' },
   count: {
     demand: (n: number) => `Look at ${pieces(n)}`,
     allGood: (n: number) => `All ${n} are good`,
     done: (n: number) => `Done: ${n} looked at`,
     class: { critical: 'critical', major: 'major', minor: 'minor' },
-    less: (name: string) => `one ${name} less`, more: (name: string) => name,
+    less: (name: string) => name, more: (name: string) => name,
     tally: (of: string, found: number, ac: number, re: number, n: number) => `${of}: ${found} found in ${n}, accept to ${ac}, reject from ${re}`,
     tallyHead: { class: 'Class', found: 'Found', n: 'In', ac: 'Ac', re: 'Re' },
     which: (name: string) => `Which piece shows: ${name}?`, whichHint: (cls: string, n: number) => `The class ${cls} counts the first ${n} of the draw, so its pieces are named.`, pieceNo: 'Number of the piece in the sample', record: 'Record',
@@ -76,7 +80,7 @@ export const kioskTravellerWords = {
   cancel: 'Leave it', close: 'Close', dismiss: 'Understood', missing: 'This must be filled in.',
   tray: { caption: (n: number) => `${pieces(n)} to take, in this order`, tray: 'Tray', row: 'row', column: 'place', take: 'take', barrel: 'Batch', barrelCaption: (n: number) => `Sample from ${n} barrels`, barrelColumn: 'barrel', at: (order: number, place: string) => `${order}: ${place}` },
   caution: { word: 'Caution' },
-  severity: { tightened: 'Tightened inspection', reduced: 'Reduced inspection' },
+  severity: { tightened: 'Tightened', reduced: 'Reduced' },
   handOver: 'Hand over',
 };
 export type KioskTravellerWords = typeof kioskTravellerWords;

@@ -1,11 +1,15 @@
 import { LitElement, html, nothing } from 'lit';
 import { property, state } from 'lit/decorators.js';
+import { ref } from 'lit/directives/ref.js';
 import type { CharacteristicWork, Command, GateRecord, Subject } from '../../../shared/traveller/index.ts';
 import type { Reader } from '../../../shared/words/index.ts';
 import type { Outcome, RefusalText } from '../../link/index.ts';
 import type { TravellerStore } from '../../link/traveller-store.ts';
-import '../../parts/gh-notice.ts';
+import '../../parts/gh-button.ts';
+import '../../parts/gh-sheet.ts';
 import { travellerWords } from '../speak.ts';
+import { focusWhenShown } from './focus-when-shown.ts';
+import { swallowStrayTyping } from './stray-typing.ts';
 
 /** What a piece of gate work is done on. */
 export interface WorkAt {
@@ -56,7 +60,11 @@ export abstract class GateWork extends LitElement {
     const { refusal } = this;
     if (refusal === null) return nothing;
     const { happened, kept, next } = refusal.words;
-    return html`<gh-notice kind="refusal" .happened=${happened} .kept=${kept} .next=${next} .dismiss=${travellerWords().dismiss} @notice-dismissed=${this.#understood}></gh-notice>`;
+    // A sheet, not a line: a gauge that types must not go on to the next piece before this was seen.
+    return html`<gh-sheet open grave .heading=${happened} @keydown=${swallowStrayTyping} @sheet-closed=${this.#understood}>
+      <p>${kept}</p><p><strong>${next}</strong></p>
+      <gh-button ${ref(focusWhenShown)} slot="actions" kind="primary" @click=${this.#understood}>${travellerWords().dismiss}</gh-button>
+    </gh-sheet>`;
   }
 
   readonly #understood = (): void => {

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { ref } from 'lit/directives/ref.js';
 import type { Counted, NonconformityKind } from '../../../shared/traveller/index.ts';
 import '../../parts/gh-button.ts';
 import '../../parts/gh-demand.ts';
@@ -9,6 +10,7 @@ import '../../parts/gh-tally-key.ts';
 import { partStyles } from '../../parts/part-styles.ts';
 import { catalogue, travellerWords } from '../speak.ts';
 import { classTallies, countOfKind, needsPiece, newestOfKind } from './count-of.ts';
+import { focusWhenShown } from './focus-when-shown.ts';
 import { GateWork, type WorkAt } from './gate-work.ts';
 import './gh-which-pieces.ts';
 import { workStyles } from './work-styles.ts';
@@ -66,7 +68,7 @@ export class GhCountWork extends GateWork {
     const plan = at.work.demand.basis.by === 'attributes' ? at.work.demand.basis.classes.find((each) => each.class === placing.class)?.plan : undefined;
     return html`<gh-sheet open .heading=${words.count.which(placing.name)} .closeWord=${words.cancel} @sheet-closed=${() => (this.placing = null)}>
       <p>${words.count.whichHint(words.count.class[placing.class], plan?.sampleSize ?? 0)}</p>
-      <gh-keypad whole hears-all .locale=${catalogue().locale} .words=${{ ...words.keypad, demand: words.count.pieceNo, enter: words.count.record }}
+      <gh-keypad ${ref(focusWhenShown)} whole hears-all .locale=${catalogue().locale} .words=${{ ...words.keypad, demand: words.count.pieceNo, enter: words.count.record }}
         @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#record(at, placing, [Number(event.detail.plain)])}></gh-keypad>
     </gh-sheet>`;
   }

@@ -11,14 +11,15 @@ import { format, travellerWords } from '../speak.ts';
 
 /**
  * Which gauge gives the readings: chosen once a session, shown always.
- * @fires gauge-chosen - with `{ id }`, also for the one in use from the start
+ * @fires gauge-chosen - with `{ kind, id }`, also for the one in use from the start
  */
 @customElement('gh-gauge-choice')
 export class GhGaugeChoice extends LitElement {
   static override styles = [
     partStyles,
     css`
-      .with { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0.2em var(--gap); background: var(--slip); border: var(--rule) solid var(--line); padding: 0.15em 0.15em 0.15em var(--pad); }
+      .with > span { min-inline-size: 0; }
+      .with { display: flex; align-items: center; justify-content: space-between; gap: 0.2em var(--gap); background: var(--slip); border: var(--rule) solid var(--line); padding: 0.15em 0.15em 0.15em var(--pad); }
       strong { font-family: var(--face-figures); }
       .needed { color: var(--bad); font-weight: 650; }
     `,
@@ -45,9 +46,10 @@ export class GhGaugeChoice extends LitElement {
 
   protected override updated(_: PropertyValues<this>): void {
     const id = this.#inUse()?.id ?? '';
-    if (!this.read || id === this.#told) return;
-    this.#told = id;
-    tell(this, 'gauge-chosen', { id });
+    const chosen = `${this.kind}/${id}`;
+    if (!this.read || chosen === this.#told) return;
+    this.#told = chosen;
+    tell(this, 'gauge-chosen', { kind: this.kind, id });
   }
 
   override render() {

@@ -30,7 +30,7 @@ export class GhGradeWork extends GateWork {
     const hint = [place === undefined ? null : catalogue().placeSentence(place), characteristic.method, words.grade.hint(characteristic.worstAccepted)].filter((line) => line !== null).join(' · ');
     return html`<div class="work">
       <div class="pile">
-        <gh-demand .context=${this.contextOf(at)} .demand=${words.grade.demand(characteristic.name, ordinal)} .hint=${hint}></gh-demand>
+        <gh-demand .context=${this.contextOf(at)} .demand=${words.grade.demand(characteristic.name, ordinal, words.measure.takenAs[place?.at ?? 'tray'])} .hint=${hint}></gh-demand>
         <ol class="given">${work.readings.map((reading) => html`<li>${words.tray.at(reading.ordinal, String(reading.value))}</li>`)}</ol>
         <gh-progress .label=${words.grade.progress} .value=${work.readings.length} .max=${n} .text=${words.progress(work.readings.length, n)}></gh-progress>
         <div class="row"><gh-which-pieces .subject=${subject} .places=${places}></gh-which-pieces></div>

@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { ref } from 'lit/directives/ref.js';
 import { mayGive, possibleDispositions, RIGHTS, streamParts, verdictOf } from '../../../shared/traveller/index.ts';
 import type { Disposition, DispositionKind, Hold, Subject } from '../../../shared/traveller/index.ts';
 import type { Reader } from '../../../shared/words/index.ts';
@@ -16,6 +17,7 @@ import { travellerPath } from '../../shell/routes.ts';
 import { catalogue, format, travellerWords } from '../speak.ts';
 import { dispositionOf, textNeeded, type DispositionText } from './disposition-of.ts';
 import { productsOfGrade, type ProductChoice } from './products-of-grade.ts';
+import { seenWhenShown } from './focus-when-shown.ts';
 import { workStyles } from './work-styles.ts';
 
 /** A held subject: why, what was found, and for those who may, what becomes of it, signed. */
@@ -30,6 +32,8 @@ export class GhHoldWork extends LitElement {
   @property({ attribute: false }) subject: Subject | null = null;
   @property({ attribute: false }) hold: Hold | null = null;
   @property({ attribute: false }) reader: Reader = {};
+  /** The verdict that holds the subject is on the screen already. */
+  @property({ type: Boolean }) seen = false;
   @state() private kind: DispositionKind | null = null;
   @state() private texts: DispositionText = { reason: '', text: '' };
   @state() private missing: { readonly reason: boolean; readonly text: boolean } = { reason: false, text: false };
@@ -49,12 +53,12 @@ export class GhHoldWork extends LitElement {
       ${this.#evidence(subject, hold)}
       ${this.refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${this.refusal.happened} .kept=${this.refusal.kept} .next=${this.refusal.next} .dismiss=${travellerWords().dismiss} @notice-dismissed=${() => (this.refusal = null)}></gh-notice>`}
       ${this.#mayDecide() ? (this.signing ? this.#sign(subject, hold) : this.#choose(subject, hold)) : html`<p>${words.who(this.#deciders())}</p>`}
-      <div class="row"><a href=${`/api/travellers/${subject.kind}/${encodeURIComponent(subject.id)}/hold-tag.pdf`} target="_blank" rel="noopener">${words.tag}</a>${this.#chargeLink(hold)}</div>
+      <div class="row"><a class="key" href=${`/api/travellers/${subject.kind}/${encodeURIComponent(subject.id)}/hold-tag.pdf`} target="_blank" rel="noopener">${words.tag}</a>${this.#chargeLink(hold)}</div>
     </div>`;
   }
 
   #evidence(subject: Subject, { cause }: Hold) {
-    if (cause.by === 'person') return nothing;
+    if (cause.by === 'person' || this.seen) return nothing;
     const gate = subject.gates.find(({ id }) => id === cause.gate);
     const verdict = gate === undefined ? null : verdictOf(gate)?.verdict ?? null;
     if (verdict === null) return nothing;
@@ -98,7 +102,7 @@ export class GhHoldWork extends LitElement {
     const words = travellerWords();
     const disposition = this.kind === null ? null : dispositionOf(this.kind, this.texts);
     if (disposition === null) return nothing;
-    return html`<gh-signature .meaning=${words.hold.sign(catalogue().labels.dispositions[disposition.kind].name)} .who=${this.#session.value?.name ?? ''} .statement=${words.hold.statementSigned(subject.id)}
+    return html`<gh-signature ${ref(seenWhenShown)} .meaning=${words.hold.sign(catalogue().labels.dispositions[disposition.kind].name)} .who=${this.#session.value?.name ?? ''} .statement=${words.hold.statementSigned(subject.id)}
         .words=${words.pin} ?busy=${this.busy} @signed=${(event: CustomEvent<{ pin: string }>) => void this.#dispose(subject, hold, disposition, event.detail.pin)}>
         <p><strong>${catalogue().dispositionSentence(disposition)}</strong></p><p>${this.texts.reason}</p>
       </gh-signature>

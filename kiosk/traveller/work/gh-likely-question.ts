@@ -6,6 +6,7 @@ import '../../parts/gh-sheet.ts';
 import { partStyles } from '../../parts/part-styles.ts';
 import { tell } from '../../parts/tell.ts';
 import { format, travellerWords } from '../speak.ts';
+import { swallowStrayTyping } from './stray-typing.ts';
 
 /**
  * Asks about a value that is hardly right, before it is taken: is it right, was it the likelier one, or is it entered again?
@@ -27,7 +28,7 @@ export class GhLikelyQuestion extends LitElement {
     const value = written(refusal.value);
     // A likelier value can only be offered where the value itself was typed.
     const likely = characteristic.entry.how === 'direct' ? refusal.likely : null;
-    return html`<gh-sheet open grave .heading=${likely === null ? words.question(value) : words.likely(value, written(likely))} .closeWord=${words.other} @sheet-closed=${() => tell(this, 'value-dropped')}>
+    return html`<gh-sheet open grave .heading=${likely === null ? words.question(value) : words.likely(value, written(likely))} .closeWord=${words.other} @keydown=${swallowStrayTyping} @sheet-closed=${() => tell(this, 'value-dropped')}>
       <p>${words.range(written(refusal.least), written(refusal.most))}</p>
       ${likely === null ? nothing : html`<gh-button slot="actions" kind="primary" @click=${() => tell(this, 'value-likely', { value: likely })}>${words.take(written(likely))}</gh-button>`}
       <gh-button slot="actions" @click=${() => tell(this, 'value-confirmed')}>${words.keepIt(value)}</gh-button>

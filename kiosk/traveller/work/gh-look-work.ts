@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { ref } from 'lit/directives/ref.js';
 import type { NonconformityKind } from '../../../shared/traveller/index.ts';
 import '../../parts/gh-button.ts';
 import '../../parts/gh-demand.ts';
@@ -10,6 +11,7 @@ import '../../parts/gh-tally-key.ts';
 import { partStyles } from '../../parts/part-styles.ts';
 import { nextLook } from '../asked-now.ts';
 import { catalogue, format, travellerWords } from '../speak.ts';
+import { focusWhenShown } from './focus-when-shown.ts';
 import { GateWork, type WorkAt } from './gate-work.ts';
 import { workStyles } from './work-styles.ts';
 
@@ -46,7 +48,7 @@ export class GhLookWork extends GateWork {
     if (counting === null) return nothing;
     const words = travellerWords();
     return html`<gh-sheet open .heading=${words.look.how(counting.name)} .closeWord=${words.cancel} @sheet-closed=${() => (this.counting = null)}>
-      <gh-keypad whole hears-all .locale=${catalogue().locale} .words=${{ ...words.keypad, demand: words.look.how(counting.name), enter: words.count.record }}
+      <gh-keypad ${ref(focusWhenShown)} whole hears-all .locale=${catalogue().locale} .words=${{ ...words.keypad, demand: words.look.how(counting.name), enter: words.count.record }}
         @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#take(at, look, Number(event.detail.plain))}></gh-keypad>
     </gh-sheet>`;
   }

@@ -5,7 +5,6 @@ import type { Outcome } from '../../link/index.ts';
 import '../../parts/gh-demand.ts';
 import '../../parts/gh-keypad.ts';
 import { partStyles } from '../../parts/part-styles.ts';
-import '../../parts/gh-progress.ts';
 import '../../parts/gh-sample-strip.ts';
 import { announce } from '../../shell/announce.ts';
 import { nextOrdinal } from '../asked-now.ts';
@@ -25,7 +24,7 @@ type Unlikely = Extract<Refusal, { code: 'unlikelyValue' }>;
 @customElement('gh-measure-work')
 export class GhMeasureWork extends GateWork {
   static override styles = [partStyles, workStyles];
-  @state() private gauge = '';
+  @state() private gauge = { kind: '', id: '' };
   @state() private outerMm: { readonly ordinal: number; readonly value: number } | null = null;
   @state() private asking: { readonly entry: Entry; readonly refusal: Unlikely; readonly clientId: string } | null = null;
 
@@ -36,39 +35,39 @@ export class GhMeasureWork extends GateWork {
     const words = travellerWords();
     const ordinal = nextOrdinal(work) ?? n;
     const place = places[ordinal - 1];
+    const taken = words.measure.takenAs[place?.at ?? 'tray'];
     const uncertainty = uncertaintyOf(work);
-    const hint = [place === undefined ? null : catalogue().placeSentence(place), catalogue().limitsSentence(characteristic)].filter((line) => line !== null).join(' · ');
+    const hint = place === undefined ? catalogue().limitsSentence(characteristic) : catalogue().placeSentence(place);
     return html`<div class="work">
       <div class="pile">
-        <gh-demand .context=${this.contextOf(at)} .demand=${this.#demand(characteristic, ordinal)} .hint=${hint}></gh-demand>
+        <gh-demand .context=${this.contextOf(at)} .demand=${this.#demand(characteristic, ordinal, taken)} .hint=${hint}></gh-demand>
         <gh-sample-strip .pieces=${stripPieces(work, characteristic, uncertainty, ordinal)} .limits=${stripLimits(characteristic, uncertainty)}
           .words=${{ caption: words.measure.strip(characteristic.name, characteristic.unit), piece: words.measure.piece, value: words.measure.value, standing: words.measure.standing }}></gh-sample-strip>
-        <gh-progress .label=${words.measure.progress} .value=${work.readings.length} .max=${n} .text=${words.progress(work.readings.length, n)}></gh-progress>
         ${characteristic.gaugeKind === null ? nothing : html`<gh-gauge-choice .kind=${characteristic.gaugeKind} @gauge-chosen=${this.#chooseGauge}></gh-gauge-choice>`}
         <div class="row"><gh-which-pieces .subject=${subject} .places=${places}></gh-which-pieces>
           ${this.outerMm === null ? nothing : html`<gh-button @click=${() => (this.outerMm = null)}>${words.measure.crater.again}</gh-button>`}</div>
       </div>
-      <gh-keypad hears-all .locale=${catalogue().locale} .unit=${characteristic.entry.how === 'direct' ? characteristic.unit : 'mm'} ?signed=${characteristic.plausible.least < 0}
-        .words=${{ ...words.keypad, demand: this.#keypadWord(characteristic, ordinal, n) }} @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#take(at, characteristic, ordinal, enteredFigure(event))}></gh-keypad>
+      <gh-keypad ?hears-all=${this.refusal === null && this.asking === null} .locale=${catalogue().locale} .unit=${characteristic.entry.how === 'direct' ? characteristic.unit : 'mm'} ?signed=${characteristic.plausible.least < 0}
+        .words=${{ ...words.keypad, demand: this.#keypadWord(characteristic, ordinal, n, taken) }} @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#take(at, characteristic, ordinal, enteredFigure(event))}></gh-keypad>
       ${this.asking === null ? nothing : html`<gh-likely-question .refusal=${this.asking.refusal} .characteristic=${characteristic}
         @value-confirmed=${() => this.#confirmed(at)} @value-likely=${(event: CustomEvent<{ value: number }>) => this.#likely(at, event.detail.value)} @value-dropped=${() => this.#answered()}></gh-likely-question>`}
     </div>`;
   }
 
-  #demand(characteristic: Measured, ordinal: number): string {
+  #demand(characteristic: Measured, ordinal: number, taken: 'piece' | 'sample'): string {
     const words = travellerWords().measure;
     switch (characteristic.entry.how) {
       case 'crater': return this.outerMm === null ? words.crater.demandOuter(characteristic.name) : words.crater.demandInner(characteristic.name);
-      case 'shrinkage': case 'direct': return words.demand(characteristic.name, ordinal);
+      case 'shrinkage': case 'direct': return words.demand(characteristic.name, ordinal, taken);
     }
   }
 
-  #keypadWord(characteristic: Measured, ordinal: number, n: number): string {
+  #keypadWord(characteristic: Measured, ordinal: number, n: number, taken: 'piece' | 'sample'): string {
     const words = travellerWords().measure;
     switch (characteristic.entry.how) {
       case 'crater': return this.outerMm === null ? words.crater.outer(ordinal) : `${words.crater.inner(ordinal)}. ${words.crater.taken(format().number(this.outerMm.value))}`;
       case 'shrinkage': return `${words.shrinkage.keypad(ordinal)}, ${words.shrinkage.from(format().number(characteristic.entry.dieMm))}`;
-      case 'direct': return words.keypad(characteristic.name, ordinal, n);
+      case 'direct': return words.keypad(characteristic.name, ordinal, n, taken);
     }
   }
 
@@ -87,7 +86,7 @@ export class GhMeasureWork extends GateWork {
 
   async #enter(at: WorkAt, entry: Entry, sure = false): Promise<void> {
     const outcome = await this.give({
-      type: 'takeReading', ...this.characteristicOf(at), ...entry, ...(this.gauge === '' ? {} : { gauge: this.gauge }), ...(sure ? { sure: true } : {}),
+      type: 'takeReading', ...this.characteristicOf(at), ...entry, ...this.#gaugeOf(at), ...(sure ? { sure: true } : {}),
     });
     if (outcome?.state === 'refused' && outcome.refusal.code === 'unlikelyValue') this.asking = { entry, refusal: outcome.refusal, clientId: outcome.clientId };
     if (outcome !== null && outcome.state !== 'refused') announce(travellerWords().measure.taken(entry.ordinal, entry.value === null ? '' : format().number(entry.value)));
@@ -113,9 +112,16 @@ export class GhMeasureWork extends GateWork {
     return asking?.entry ?? null;
   }
 
-  readonly #chooseGauge = (event: CustomEvent<{ readonly id: string }>): void => {
-    this.gauge = event.detail.id;
-    if (this.gauge !== '') void this.at?.store.bring(`gauge:${this.gauge}`).catch(() => undefined);
+  /** The gauge that goes with a reading: only one of the kind asked for. */
+  #gaugeOf({ work }: WorkAt): { readonly gauge?: string } {
+    const { characteristic } = work.demand;
+    const wanted = characteristic.kind === 'measured' ? characteristic.gaugeKind : null;
+    return wanted === null || wanted !== this.gauge.kind || this.gauge.id === '' ? {} : { gauge: this.gauge.id };
+  }
+
+  readonly #chooseGauge = (event: CustomEvent<{ readonly kind: string; readonly id: string }>): void => {
+    this.gauge = event.detail;
+    if (this.gauge.id !== '') void this.at?.store.bring(`gauge:${this.gauge.id}`).catch(() => undefined);
   };
 }
 

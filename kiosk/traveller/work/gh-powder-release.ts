@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { ref } from 'lit/directives/ref.js';
 import { mayGive, verdictOf } from '../../../shared/traveller/index.ts';
 import type { Batch } from '../../../shared/traveller/index.ts';
 import { Follow, link, type RefusalText } from '../../link/index.ts';
@@ -10,6 +11,7 @@ import '../../parts/gh-notice.ts';
 import '../../parts/gh-signature.ts';
 import { partStyles } from '../../parts/part-styles.ts';
 import { catalogue, format, travellerWords } from '../speak.ts';
+import { seenWhenShown } from './focus-when-shown.ts';
 import { workStyles } from './work-styles.ts';
 
 /** Every test of a powder batch is accepted: the lab signs that it may go to the presses, seeing what pressing will be given. */
@@ -34,7 +36,7 @@ export class GhPowderRelease extends LitElement {
         ${may && !this.signing ? html`<gh-button kind="primary" @click=${() => (this.signing = true)}>${words.powder.key}</gh-button>` : nothing}
       </gh-demand>
       ${refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${refusal.happened} .kept=${refusal.kept} .next=${refusal.next}></gh-notice>`}
-      ${this.signing ? html`<gh-signature .meaning=${words.powder.sign} .who=${session.name} .statement=${words.powder.statement(batch.id)} .words=${words.pin} ?busy=${this.busy}
+      ${this.signing ? html`<gh-signature ${ref(seenWhenShown)} .meaning=${words.powder.sign} .who=${session.name} .statement=${words.powder.statement(batch.id)} .words=${words.pin} ?busy=${this.busy}
           @signed=${(event: CustomEvent<{ pin: string }>) => void this.#release(batch, event.detail.pin)}>${this.#factors(batch)}</gh-signature>
         <div class="row"><gh-button @click=${() => (this.signing = false)}>${words.cancel}</gh-button></div>` : this.#factors(batch)}
     </div>`;

@@ -31,7 +31,7 @@ export class GhWeighWork extends GateWork {
     .sums { display: flex; flex-wrap: wrap; gap: 0.2em 1.6em; font-family: var(--face-figures); }
   `];
   @state() private block: readonly number[] = [];
-  @state() private gauge = '';
+  @state() private gauge = { kind: '', id: '' };
   @state() private pasting = false;
   @state() private pasted = '';
   @state() private pasteFault = '';
@@ -61,7 +61,7 @@ export class GhWeighWork extends GateWork {
           <gh-button @click=${() => (this.pasting = true)}>${words.weigh.paste}</gh-button>
         </div>
       </div>
-      <gh-keypad hears-all .locale=${catalogue().locale} .unit=${characteristic.unit} .words=${{ ...words.keypad, demand: words.weigh.keypad(from + this.block.length) }}
+      <gh-keypad ?hears-all=${this.refusal === null && !this.pasting} .locale=${catalogue().locale} .unit=${characteristic.unit} .words=${{ ...words.keypad, demand: words.weigh.keypad(from + this.block.length) }}
         @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#weigh(at, enteredFigure(event), gate.lotSize - weighed)}></gh-keypad>
       ${this.#pasteSheet(at, gate.lotSize - weighed)}
     </div>`;
@@ -113,7 +113,7 @@ export class GhWeighWork extends GateWork {
     if (this.busy) return false;
     this.busy = true;
     const fromPiece = (at.work.weights?.running.n ?? 0) + 1;
-    const given = this.give({ type: 'takeWeights', ...this.characteristicOf(at), fromPiece, values, ...(this.gauge === '' ? {} : { gauge: this.gauge }) });
+    const given = this.give({ type: 'takeWeights', ...this.characteristicOf(at), fromPiece, values, ...this.#gaugeOf(at) });
     if (values === this.block) this.block = [];
     const outcome = await given;
     this.busy = false;
@@ -140,9 +140,16 @@ export class GhWeighWork extends GateWork {
     await this.#send(at, this.block);
   }
 
-  readonly #chooseGauge = (event: CustomEvent<{ readonly id: string }>): void => {
-    this.gauge = event.detail.id;
-    if (this.gauge !== '') void this.at?.store.bring(`gauge:${this.gauge}`).catch(() => undefined);
+  /** The gauge that goes with a reading: only one of the kind asked for. */
+  #gaugeOf({ work }: WorkAt): { readonly gauge?: string } {
+    const { characteristic } = work.demand;
+    const wanted = characteristic.kind === 'measured' ? characteristic.gaugeKind : null;
+    return wanted === null || wanted !== this.gauge.kind || this.gauge.id === '' ? {} : { gauge: this.gauge.id };
+  }
+
+  readonly #chooseGauge = (event: CustomEvent<{ readonly kind: string; readonly id: string }>): void => {
+    this.gauge = event.detail;
+    if (this.gauge.id !== '') void this.at?.store.bring(`gauge:${this.gauge.id}`).catch(() => undefined);
   };
 }
 

@@ -20,8 +20,9 @@ export class GhWhichPieces extends LitElement {
     const words = travellerWords();
     const [first] = this.places;
     if (first === undefined || first.at === 'position') return nothing;
-    return html`<gh-button @click=${() => (this.shown = true)}>${words.measure.whichPieces}</gh-button>
-      <gh-sheet ?open=${this.shown} .heading=${words.measure.whichPieces} .closeWord=${words.close} @sheet-closed=${() => (this.shown = false)}>${this.shown ? this.#map() : nothing}</gh-sheet>`;
+    const name = first.at === 'barrel' ? words.measure.whichBarrels : words.measure.whichPieces;
+    return html`<gh-button @click=${() => (this.shown = true)}>${name}</gh-button>
+      <gh-sheet ?open=${this.shown} .heading=${name} .closeWord=${words.close} @sheet-closed=${() => (this.shown = false)}>${this.shown ? this.#map() : nothing}</gh-sheet>`;
   }
 
   #map() {

@@ -1,13 +1,16 @@
 import { css } from 'lit';
+import { linkKey } from '../link-key.ts';
 
 /** Looks of gate work: what is asked on the left, the keys that answer it on the right; one above the other on a narrow screen. */
-export const workStyles = css`
+export const workStyles = [linkKey, css`
   .work { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: var(--gap); align-items: start; }
-  .work.keys-wide { grid-template-columns: minmax(0, 5fr) minmax(0, 7fr); }
-  .pile { display: grid; gap: calc(0.7 * var(--gap)); min-inline-size: 0; align-content: start; }
+  .work.keys-wide { grid-template-columns: minmax(0, 1fr) minmax(0, 1.1fr); }
+  .pile { display: grid; grid-template-columns: minmax(0, 1fr); gap: calc(0.7 * var(--gap)); min-inline-size: 0; align-content: start; }
   .row { display: flex; flex-wrap: wrap; gap: var(--gap); align-items: center; }
-  .keys { display: grid; gap: var(--gap); grid-template-columns: repeat(auto-fill, minmax(15.5rem, 1fr)); align-content: start; }
+  .keys { --text-large: 23px; display: grid; gap: var(--gap); grid-template-columns: repeat(auto-fill, minmax(14.5rem, 1fr)); align-content: start; }
+  gh-sheet gh-keypad { --key-size: calc(15 * var(--true-mm)); margin-block-start: var(--pad); }
   .soft { color: var(--ink-soft); }
+  gh-sample-strip { --strip-height: 150px; }
   gh-keypad { --target: calc(12.5 * var(--true-mm)); }
   gh-notice { margin-block-end: var(--gap); }
   .with { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0.2em var(--gap); background: var(--slip); border: var(--rule) solid var(--line); padding: 0.2em var(--pad); }
@@ -21,4 +24,4 @@ export const workStyles = css`
     .work, .work.keys-wide { grid-template-columns: minmax(0, 1fr); }
     .work > gh-keypad, .work > .pad { justify-self: center; }
   }
-`;
+`];
