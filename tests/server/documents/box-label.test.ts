@@ -61,7 +61,7 @@ describe('the other ways of drawing it', () => {
     const file = join(folder, 'label.pdf');
     writeFileSync(file, await boxLabelPdf({ ...sampleLabel, reprint: 2, customerItem: '4711-22' }));
     const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' });
-    for (const words of ['CNMG 120408-M7', 'HK20', 'Ti(C,N) + Al₂O₃', '10 pcs', 'L26-004217', 'B26004217-013', '2026-11-18', 'C26-000417', 'PT', '4711-22',
+    for (const words of ['CNMG 120408-M7', 'DEMO-7', 'Ti(C,N) + Al₂O₃', '10 pcs', 'L26-004217', 'B26004217-013', '2026-11-18', 'C26-000417', 'PT', '4711-22',
       'REPRINT 2', 'INVENTED DEMO DATA', 'SHARP', 'HEAVY', 'Follow your site’s rules']) expect(text).toContain(words);
     expect(execFileSync('pdfinfo', [file], { encoding: 'utf8' })).toMatch(/Page size:\s+283\.46\d* x 141\.73\d* pts/);
     execFileSync('qpdf', ['--check', file]);

@@ -24,7 +24,7 @@ const tag: HoldTagData = {
   by: { name: 'Günter Weiß', badge: '3401' }, at: '2026-11-16T10:21:00+01:00', demo: true, language: 'en',
 };
 const about: TravellerSheetAbout = {
-  plant: 'Haldenau Carbide Works', number: 'L26-004217', subject: 'CNMG 120408-M7, grade HK20', printedAt: '2026-11-18T08:00:00+01:00', demo: true, language: 'en',
+  plant: 'Haldenau Carbide Works', number: 'L26-004217', subject: 'CNMG 120408-M7, grade DEMO-7', printedAt: '2026-11-18T08:00:00+01:00', demo: true, language: 'en',
 };
 
 it('a hold tag says what is held, why, by whom, and what not to do', async () => {

@@ -38,7 +38,7 @@ export const sampleContent: CertificateContent = {
   plant: { name: 'Haldenau Carbide Works', address: 'Am Schieferhang 4, Haldenau (an invented place)' },
   certificate: { number: 'C26-000417', issuedOn: '2026-11-18', documentType: '3.1' },
   purchaser: { name: 'Nordhafen Turning Shop', order: 'NT-88123', orderLine: '30' },
-  product: { designation: 'CNMG 120408-M7', grade: 'HK20', coating: 'Ti(C,N) + Al₂O₃', specification: 'PS-0417, edition 5', marking: 'HK20 M7' },
+  product: { designation: 'CNMG 120408-M7', grade: 'DEMO-7', coating: 'Ti(C,N) + Al₂O₃', specification: 'PS-0417, edition 5', marking: 'DEMO-7 M7' },
   lot: { number: 'L26-004217', quantity: 1180, powderBatches: ['P26-0311'], furnaceCharges: ['F26-0892'], coatingCharges: ['K26-0440'] },
   gates: [...gates],
   measured: [
