@@ -10,7 +10,7 @@ import { plantKey } from './door/plant-key.ts';
 import { httpApp } from './http/app.ts';
 import { Certificates } from './http/certificates.ts';
 import { Painter } from './http/paint.ts';
-import type { Plant } from './http/plant.ts';
+import type { PersonAtDoor, Plant } from './http/plant.ts';
 import { StaticKiosk } from './http/static-kiosk.ts';
 import { openSqliteJournal } from './journal/sqlite/open-sqlite-journal.ts';
 import type { SqliteJournal } from './journal/sqlite/sqlite-journal.ts';
@@ -36,6 +36,8 @@ export interface ServerOptions {
   /** Where the built kiosk is; found beside the server unless given. Null serves none. */
   readonly kioskFolder?: string | null;
   readonly sessions?: SessionsOptions;
+  /** People of an invented plant, shown with their PINs before anyone signs on. */
+  readonly demoPeople?: readonly PersonAtDoor[];
 }
 
 export interface RunningServer {
@@ -52,20 +54,20 @@ export function journalFile(folder: string): string {
 }
 
 /** Opens the plant in a folder and answers for it. @throws JournalFault with a sentence for whoever starts it */
-export async function startServer({ folder, port, host, quiet = false, trustProxy = false, kioskFolder = builtKiosk(), sessions: sessionsOptions = {} }: ServerOptions): Promise<RunningServer> {
+export async function startServer({ folder, port, host, quiet = false, trustProxy = false, kioskFolder = builtKiosk(), sessions: sessionsOptions = {}, demoPeople = [] }: ServerOptions): Promise<RunningServer> {
   const log = pino({ level: quiet ? 'error' : 'info', redact: ['pin', '*.pin', 'token', '*.token', 'req.headers'] });
   const journal = await openSqliteJournal({ file: journalFile(folder), projections: [readModels] });
   try {
-    return await serve(journal, log, { port, host, trustProxy, kioskFolder, sessionsOptions });
+    return await serve(journal, log, { port, host, trustProxy, kioskFolder, sessionsOptions, demoPeople });
   } catch (fault) {
     await journal.close();
     throw fault;
   }
 }
 
-interface Serving { readonly port: number; readonly host: string; readonly trustProxy: boolean; readonly kioskFolder: string | null; readonly sessionsOptions: SessionsOptions }
+interface Serving { readonly port: number; readonly host: string; readonly trustProxy: boolean; readonly kioskFolder: string | null; readonly sessionsOptions: SessionsOptions; readonly demoPeople: readonly PersonAtDoor[] }
 
-async function serve(journal: SqliteJournal, log: Logger, { port, host, trustProxy, kioskFolder, sessionsOptions }: Serving): Promise<RunningServer> {
+async function serve(journal: SqliteJournal, log: Logger, { port, host, trustProxy, kioskFolder, sessionsOptions, demoPeople }: Serving): Promise<RunningServer> {
   const onFault = (fault: unknown): void => log.error({ err: fault }, 'not written');
   const pins = new PinDesk(journal.pins);
   const door = new Door({ journal, vault: journal.pins, pins, onFault });
@@ -76,7 +78,7 @@ async function serve(journal: SqliteJournal, log: Logger, { port, host, trustPro
   const { privateKey, publicKey } = await plantKey(journal.keys);
   const certificates = new Certificates({ states: door.states, keys: journal.keys, privateKey, publicKey, names: () => records.names() });
   const checkpoints = new Checkpoints(door, journal, privateKey);
-  const plant: Plant = { door, journal, lists, records, sessions, signOn, certificates, checkpoints, log, trustProxy };
+  const plant: Plant = { door, journal, lists, records, sessions, signOn, certificates, checkpoints, log, trustProxy, demoPeople };
   const painter = new Painter();
   const http = createServer(httpApp(plant, painter, new StaticKiosk(kioskFolder)));
   const live = new Live(http, plant);

@@ -8,6 +8,9 @@ import type { SignOn } from '../people/sign-on.ts';
 import type { BenchLists } from '../readmodels/bench-lists.ts';
 import type { Records } from '../readmodels/records.ts';
 
+/** A person of an invented plant, whose PIN is public on purpose. */
+export interface PersonAtDoor { readonly badge: string; readonly pin: string; readonly name: string; readonly roles: readonly string[] }
+
 /** Everything the wires need of one running plant. */
 export interface Plant {
   readonly door: Door;
@@ -21,4 +24,6 @@ export interface Plant {
   readonly log: Logger;
   /** Behind a proxy that says who is asking and over what. */
   readonly trustProxy: boolean;
+  /** Shown before anyone signs on, where the plant says of itself that it is invented; empty for every other. */
+  readonly demoPeople: readonly PersonAtDoor[];
 }

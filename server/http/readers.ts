@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { KEEPER, PEOPLE } from '../../demo-data/people.ts';
 import { streamParts } from '../../shared/traveller/index.ts';
 import { certificateDataSchema } from '../../shared/wire/certificate-data.ts';
 import { benchListSchema, sessionSchema, traceSchema } from '../../shared/wire/views.ts';
@@ -51,10 +50,10 @@ export const readers: readonly Reader[] = [
 ];
 
 /** The invented plant's PINs are public on purpose. People who were enrolled later are not among them. */
-function plantAtDoor({ records }: Plant): z.infer<typeof view.plantView> {
+function plantAtDoor({ records, demoPeople: invented }: Plant): z.infer<typeof view.plantView> {
   const plant = records.plant();
   const active = plant?.demo === true ? new Map(records.people().filter(({ active: is }) => is).map(({ badge, name }) => [badge, name])) : null;
-  const demoPeople = active === null ? null : [...PEOPLE, KEEPER].filter(({ badge, name }) => active.get(badge) === name).map(({ badge, pin, name, roles }) => ({ badge, pin, name, roles: [...roles] }));
+  const demoPeople = active === null ? null : invented.filter(({ badge, name }) => active.get(badge) === name).map(({ badge, pin, name, roles }) => ({ badge, pin, name, roles: [...roles] }));
   return { opened: plant !== null, plant, demoPeople, benches: plant === null ? [] : records.benches() };
 }
 
@@ -87,10 +86,7 @@ async function readEarlier({ plant, params: { kind = '', id = '' }, query }: Que
 async function readState({ plant, query }: Question): Promise<Answer> {
   const stream = query.get('stream') ?? '';
   if (streamParts(stream) === null || stream.length > 300) return malformed('stream', 'must be the name of a stream, such as lot:L26-0417');
-  const { state, underWay } = await plant.door.states.get(stream);
-  if (underWay === null) return found({ state });
-  await underWay;
-  return found({ state: (await plant.door.states.get(stream)).state });
+  return found({ state: (await plant.door.states.fresh(stream)).state });
 }
 
 function readTrace({ plant, params: { kind = '', id = '' } }: Question): Answer {
