@@ -1,5 +1,6 @@
 import { LitElement, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { mayGive } from '../../shared/traveller/index.ts';
 import { keeperDeskWords as words } from '../../shared/words/keeper-desk.en.ts';
 import { offlineNotice } from '../desk/asked-notice.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
@@ -16,7 +17,7 @@ import './gh-plant-facts.ts';
 const PARTS = ['people', 'gauges', 'plant', 'journal', 'pin'] as const;
 type Part = (typeof PARTS)[number];
 
-/** The keeper's desk. Gauges are also for the lab and engineers, the own PIN for everyone; the server decides each command. */
+/** The keeper's desk. Gauges are also for the lab and engineers, the journal's check for engineers, the own PIN for everyone; the server decides each command. */
 @customElement('gh-keeper-desk')
 export class GhKeeperDesk extends LitElement {
   static override styles = [partStyles, deskStyles];
@@ -27,7 +28,7 @@ export class GhKeeperDesk extends LitElement {
   override render() {
     const roles = this.#session.value?.roles ?? [];
     const keeps = roles.includes('keeper');
-    const parts = PARTS.filter((part) => keeps || part === 'pin' || (part === 'gauges' && (roles.includes('lab') || roles.includes('engineer'))));
+    const parts = PARTS.filter((part) => keeps || part === 'pin' || (part === 'gauges' && mayGive('registerGauge', roles)) || (part === 'journal' && roles.includes('engineer')));
     const part = parts.find((each) => each === this.route?.parts[0]) ?? parts[0] ?? 'pin';
     return html`<div class="page">
       <h1>${words.title}</h1>

@@ -1,6 +1,6 @@
 import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Box, Lot } from '../../shared/traveller/index.ts';
+import { isReleased, type Box, type Lot } from '../../shared/traveller/index.ts';
 import { packingDeskWords as words } from '../../shared/words/packing-desk.en.ts';
 import { refusalNotice } from '../desk/asked-notice.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
@@ -60,6 +60,7 @@ export class GhBoxInHand extends LitElement {
   }
 
   #picture(lot: Lot, box: Box) {
+    if (!isReleased(lot)) return html`<p class="soft">${words.labelWithheld}</p>`;
     const printed = box.copies > 0;
     // The copy number makes a new address, so that a reprint is not shown as the picture before it.
     const source = `${labelPath(lot.id, box.serial, printed ? 'label.svg' : 'preview.svg')}&copy=${box.copies}`;

@@ -32,6 +32,8 @@ export class GhGateTable extends LitElement {
     .line .words { white-space: normal !important; }
     .method { color: var(--ink-soft); }
     .verdict { white-space: nowrap; }
+    .line th, .line td:nth-child(2) { min-inline-size: 10em; }
+    @media (max-width: 900px) { .line td:nth-child(4) span, .line td:nth-child(5) span { white-space: normal; } }
     @media print { .room { overflow: visible; } tr { break-inside: avoid; } thead { display: table-header-group; } }
   `];
   @property({ attribute: false }) lot: Lot | null = null;

@@ -36,7 +36,7 @@ export class GhLadder extends LitElement {
     .soft { color: var(--ink-soft); overflow-wrap: anywhere; }
     .fold { grid-column: span 2; font-weight: 650; }
     .print-hint { font-size: var(--text-small); }
-    @media (max-width: 900px) { .rung { grid-template-columns: minmax(0, 1.2fr) minmax(0, 1fr); } .number { text-align: start; } .cell { inline-size: 20px; } .above::before, .below::after { inset-inline-start: 9px; } .right > i { inset-inline-start: 9px; } .left > b { inset-inline-end: 9px; } .knot > span { inset-inline-start: 4px; } }
+    @media (max-width: 900px) { .rung { grid-template-columns: minmax(0, 1.2fr) minmax(0, 1fr) 6.5em; } .number { grid-area: 2 / 1; text-align: start; } .detail { grid-area: 2 / 2 / 3 / 4; } .trace { grid-area: 1 / 3; } .cell { inline-size: 20px; } .above::before, .below::after { inset-inline-start: 9px; } .right > i { inset-inline-start: 9px; } .left > b { inset-inline-end: 9px; } .knot > span { inset-inline-start: 4px; } }
     @media print { .trace { display: none; } ol { overflow: visible; } li { break-inside: avoid; } }
   `];
   @property({ attribute: false }) here: TraceNode | null = null;
@@ -59,9 +59,9 @@ export class GhLadder extends LitElement {
     return html`
       <span class="name"><span class="soft print-hint">${labels.traceKinds[node.kind]}${here ? `, ${words.here}` : ''}</span>
         ${traveller === null ? html`<span class="figure">${node.id}</span>` : html`<a href=${traveller}>${node.id}</a>`}</span>
-      <gh-state-mark state=${traceMark(node.standing)} word=${labelOf(words.standings, node.standing)} size="small"></gh-state-mark>
-      <span class="number">${node.pieces === null ? '' : labels.pieces(node.pieces, showFigure(node.pieces))}</span>
-      <span class="soft">${node.detail ?? ''}</span>
+      ${node.standing === '' ? html`<span></span>` : html`<gh-state-mark state=${traceMark(node.standing)} word=${labelOf(words.standings, node.standing)} size="small"></gh-state-mark>`}
+      <span class="number">${countOf(node)}</span>
+      <span class="soft detail">${node.detail ?? ''}</span>
       ${here ? html`<span></span>` : html`<a class="trace" href=${nodeTrace(node)} aria-label="${words.traceThis}: ${node.id}">${words.traceThis}</a>`}`;
   }
 
@@ -70,6 +70,13 @@ export class GhLadder extends LitElement {
     return html`<span class="fold">${words.boxesOf(shown, labels.pieces(pieces, showFigure(pieces)), lot)}</span>
       <gh-button @click=${() => (this.unfolded = new Set([...this.unfolded, lot]))}>${words.foldBoxes(shown)}</gh-button>`;
   }
+}
+
+/** A batch is counted in barrels, a lot by what is still loose in it, everything else in pieces. */
+function countOf({ kind, pieces }: TraceNode): string {
+  if (pieces === null) return '';
+  const shown = showFigure(pieces);
+  return kind === 'batch' ? labels.barrels(pieces, shown) : kind === 'lot' ? words.loose(labels.pieces(pieces, shown)) : labels.pieces(pieces, shown);
 }
 
 function cellOf({ above, below, right, left, knot }: LadderCell) {

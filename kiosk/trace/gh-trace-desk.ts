@@ -136,7 +136,7 @@ function hitRow(hit: SearchHit): DeskRow {
   const kind = labelOf(labels.traceKinds, hit.kind);
   return {
     key: `${hit.kind}:${hit.id}`, href: hitTrace(hit), texts: { id: hit.id, kind, title: hit.title, standing },
-    shown: { standing: html`<gh-state-mark state=${traceMark(hit.standing)} word=${standing} size="small"></gh-state-mark>` },
+    shown: { standing: hit.standing === '' ? '' : html`<gh-state-mark state=${traceMark(hit.standing)} word=${standing} size="small"></gh-state-mark>` },
   };
 }
 

@@ -21,7 +21,7 @@ export async function readTrace(key: string): Promise<FullTrace> {
 
 function standingOf(state: Subject | null): { readonly standing: string; readonly pieces: number | null } {
   if (state === null) return { standing: 'opened', pieces: null };
-  const pieces = state.kind === 'lot' ? remainingPieces(state.balance) + state.balance.boxed : null;
+  const pieces = state.kind === 'lot' ? remainingPieces(state.balance) : state.kind === 'batch' ? state.barrels : null;
   if (standingHolds(state).length > 0) return { standing: 'held', pieces };
   if (state.ended !== null) return { standing: state.ended.how, pieces };
   const released = state.kind === 'lot' ? isReleased(state) : state.kind === 'batch' && state.released !== null;

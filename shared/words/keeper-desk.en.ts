@@ -3,7 +3,6 @@ export const keeperDeskWords = {
   title: 'Keeper',
   parts: { people: 'People', gauges: 'Gauges', plant: 'Plant', journal: 'Journal', pin: 'My PIN' },
   partsLabel: 'Parts of the keeper’s desk',
-  mayNot: (needed: string) => `Only for: ${needed}. You can look; changes are refused.`,
   people: {
     caption: 'People of the plant', empty: 'Nobody is enrolled.',
     columns: { badge: 'Badge', name: 'Name', roles: 'Roles', active: 'Standing' },
@@ -11,7 +10,7 @@ export const keeperDeskWords = {
     enrol: 'Enrol a person', back: 'All people',
     enrolTitle: 'Enrol a person', changeTitle: (name: string) => `Change ${name}`,
     badge: 'Badge', badgeHint: 'As the badge reads when it is scanned. Letters, digits, dot, dash; it stays for good.',
-    name: 'Name', roles: 'Roles', rolesHint: 'A person may have several.',
+    name: 'Name', roles: 'Roles',
     firstPin: 'First PIN', firstPinHint: 'Four to eight digits. The person changes it under My PIN.',
     standing: 'Standing', mayWork: 'May sign on', mayNotWork: 'May not sign on any more',
     reasonHint: 'Stands on this person’s thread.',
@@ -30,7 +29,6 @@ export const keeperDeskWords = {
     again: { label: 'New PIN once more', enter: 'Set it', clear: 'Clear', backspace: 'Back', digits: 'digits entered' },
     differs: 'The two were not the same. Choose the new PIN again.',
     changed: 'Your PIN is changed.', changedNext: 'Use the new one from the next sign-on and signature on.',
-    startAgain: 'Start again',
     kept: 'PIN entered twice, ready.',
   },
   gauges: {

@@ -57,7 +57,7 @@ export const plansDeskWords = {
       lower: 'Lower limit', upper: 'Upper limit', target: 'Target', aql: 'AQL, %', aqlClass: (findingClass: string) => `AQL ${findingClass}, %`, n: 'n', each: 'Results from each', barrels: 'Barrels',
       ejectAtMostPercent: 'Ejected at most, %', everyPieces: 'A look every', worstAccepted: 'Worst accepted', pressTolerancePercent: 'Press tolerance, ± %',
     },
-    was: (value: string) => `was ${value}`, wrongNumber: 'A number.', wrongWhole: 'A whole number from 1.', wrongAql: (known: string) => `One of ${known}.`, wrongRating: (scale: string) => `One of ${scale}.`, wrongOrder: 'The lower limit lies below the upper.', wrongNegative: '0 or more.',
+    was: (value: string) => `was ${value}`, wrongNumber: 'A number.', wrongWhole: 'A whole number from 1.', wrongAql: (known: string) => `One of ${known}.`, wrongRating: (scale: string) => `One of ${scale}.`, wrongNegative: '0 or more.',
   },
   approve: {
     start: 'Approve this version', heading: (plan: string, version: number) => `Approve ${plan}, version ${version}`, meaning: 'Plan approved by',

@@ -35,8 +35,8 @@ export const releaseDeskWords = {
   plan: {
     attributes: (table: string, level: string, letter: string, severity: string, aql: string) => `ISO 2859-1 ${table}, level ${level}, letter ${letter}, ${severity}, AQL ${aql}`,
     variables: (level: string, letter: string, severity: string, aql: string) => `MIL-STD-414 s, level ${level}, letter ${letter}, ${severity}, AQL ${aql}`,
-    each: 'fixed n, each within the limits',
-    mean: 'fixed n, mean within the limits',
+    each: 'fixed n, each in limits',
+    mean: 'fixed n, mean in limits',
     everyPiece: 'every piece, outside ejected',
     interval: (looks: string) => `looks at intervals, ${looks} looks`,
     grade: 'fixed n, worst rating counts',
@@ -100,8 +100,6 @@ export const releaseDeskWords = {
   coSignBadgeMissing: 'Scan or type the badge first.',
   coSignAgain: 'Enter the second releaser again',
   mayNot: 'Only a releaser signs here.',
-  doneSigned: (certificate: string) => `Released. The certificate is ${certificate}.`,
-  doneNext: 'Open or print it below; the lot waits at the packing desk.',
   certificate: 'The certificate',
   openPdf: 'Open the certificate (PDF)',
   openData: 'Its data (JSON)',
@@ -125,6 +123,5 @@ export const releaseDeskWords = {
   withdrawReasonHint: 'It stands on the traveller for good.',
   withdrawReasonMissing: 'Say why first.',
   withdrawnWhy: (at: string, reason: string) => `Withdrawn ${at}: ${reason}`,
-  unknownLot: 'No such lot.',
 };
 export type ReleaseDeskWords = typeof releaseDeskWords;
