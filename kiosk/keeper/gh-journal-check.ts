@@ -1,4 +1,4 @@
-import { LitElement, html, nothing } from 'lit';
+import { LitElement, css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { keeperDeskWords } from '../../shared/words/keeper-desk.en.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
@@ -24,7 +24,7 @@ interface Checkpoint { readonly slip: null | { readonly body: { readonly digest:
 /** Has the journal walked through from end to end, and says how to keep a copy of it. */
 @customElement('gh-journal-check')
 export class GhJournalCheck extends LitElement {
-  static override styles = [partStyles, deskStyles];
+  static override styles = [partStyles, deskStyles, css`.digest { overflow-wrap: anywhere; user-select: all; }`];
   @state() private busy: 'no' | 'verify' | 'checkpoint' = 'no';
   @state() private found: { readonly verification: Verification; readonly at: string } | null = null;
   @state() private signed: Checkpoint | null = null;
@@ -43,7 +43,7 @@ export class GhJournalCheck extends LitElement {
           <gh-button .busy=${this.busy === 'checkpoint'} busy-word=${words.checkpointing} @click=${() => void this.#checkpoint()}>${words.checkpoint}</gh-button></div>
         ${fault === null ? nothing : html`<gh-notice kind="fault" happened=${fault.happened} kept=${fault.kept} next=${fault.next}></gh-notice>`}
         <gh-verdict state=${state} word=${word} sentence=${sentence}>${found === null ? nothing : html`<p>${words.at(showMoment(found.at))}</p>`}</gh-verdict>
-        <gh-verdict state="signed" word=${body === null ? '' : words.checkpointDone.word} sentence=${body === null ? '' : words.checkpointDone.sentence(body.digest, showFigure(body.streams), showFigure(body.position))}></gh-verdict>
+        <gh-verdict state="signed" word=${body === null ? '' : words.checkpointDone.word} sentence=${body === null ? '' : words.checkpointDone.sentence(showFigure(body.streams), showFigure(body.position))}>${body === null ? nothing : html`<p class="figure digest">${body.digest}</p>`}</gh-verdict>
       </section>
       <section class="sheet" aria-labelledby="backup"><h2 id="backup">${words.backupTitle}</h2><p>${words.backup}</p></section>
     </div>`;
