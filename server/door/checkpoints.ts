@@ -28,7 +28,7 @@ export class Checkpoints {
 
   /** Signs the heads of all streams now; null where no plant is open yet. @throws JournalFault */
   async sign(by: string): Promise<StampedSlip | null> {
-    if ((await this.#door.states.get(plantStream)).state === null) return null;
+    if ((await this.#door.states.fresh(plantStream)).state === null) return null;
     const slips = await this.#door.record(plantStream, by, `checkpoint-${randomUUID()}`, () => this.#headsSigned());
     return slips[0] ?? null;
   }

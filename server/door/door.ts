@@ -39,7 +39,7 @@ const mostUnderWay = 20_000;
 
 type StreamsRead = ReadonlyMap<string, KnownStream>;
 type Stamped = Pick<Entry, 'clientId' | 'at' | 'by' | 'bench'>;
-type Draft = { readonly slips: readonly NewSlip[]; readonly read: StreamsRead; readonly stamp: Stamp } | { readonly refusal: Refusal | DoorRefusal; readonly read: StreamsRead };
+type Draft = { readonly missing: string } | { readonly slips: readonly NewSlip[]; readonly read: StreamsRead; readonly stamp: Stamp } | { readonly refusal: Refusal | DoorRefusal; readonly read: StreamsRead } | { readonly missing: string };
 interface Asked { readonly envelope: Envelope; readonly digest: string; readonly badge: string | null; readonly signatures: Exclude<Signatures, { readonly refusal: DoorRefusal }> }
 
 /** The one way in: every command, by whichever wire it comes, is read, decided and made durable here. */
@@ -85,7 +85,7 @@ export class Door {
   async record(stream: string, by: string, clientId: string, make: () => Promise<SlipBody>): Promise<readonly StampedSlip[]> {
     for (let attempt = 1; ; attempt += 1) {
       const body = await make();
-      const read = new Map([[stream, await this.states.get(stream)]]);
+      const read = new Map([[stream, await this.states.fresh(stream)]]);
       try {
         return (await this.#write({ clientId, at: this.#at(), by, bench: 'server' }, [{ stream, body }], read, undefined)).slips.map(stamped);
       } catch (fault) {
@@ -97,7 +97,7 @@ export class Door {
   async #answer(envelope: Envelope, giver: Giver): Promise<Reply> {
     try {
       const by = giver === null ? null : await activePerson(this.states, giver.badge);
-      if (by === null && envelope.command.type !== 'openPlant') return told({ code: (await this.states.get('plant:plant')).state === null ? 'setUpFirst' : 'notSignedIn' });
+      if (by === null && envelope.command.type !== 'openPlant') return told({ code: (await this.states.fresh('plant:plant')).state === null ? 'setUpFirst' : 'notSignedIn' });
       const signatures = await checkSignatures(this.#parts.pins, this.states, envelope, by);
       if ('refusal' in signatures) return told(signatures.refusal);
       return await this.#carryOut({ envelope, digest: commandDigest(by?.badge ?? '', envelope.command), badge: by?.badge ?? null, signatures });
@@ -107,16 +107,24 @@ export class Door {
     }
   }
 
+  /** Decides until the decision stands. Between a decision and its handing to the journal nothing else has a turn. */
   async #carryOut(asked: Asked): Promise<Reply> {
     const { clientId, command, bench } = asked.envelope;
     const pin = newPinOf(command);
-    for (let decisions = 1; decisions <= mostDecisions; decisions += 1) {
-      const draft = await this.#decide(asked);
+    for (let decisions = 1, fetches = 0; decisions <= mostDecisions && fetches < mostFetches;) {
+      const draft = this.#decide(asked);
+      if ('missing' in draft) {
+        await this.states.load(draft.missing);
+        fetches += 1;
+        continue;
+      }
+      decisions += 1;
       if ('refusal' in draft) {
         if (!(await this.#stillStands(draft.read))) continue;
         return (await this.#earlierReply(asked)) ?? told(draft.refusal);
       }
       const { slips, read, stamp } = draft;
+      // Nothing is awaited between the decision and the hand-over: of two commands in one turn the second must see the first.
       const write = (): Promise<Receipt> => this.#write({ clientId, at: stamp.at, by: stamp.by.badge, bench }, slips, read, asked.digest);
       try {
         const receipt = await (pin === null ? write() : this.#pinTurns.take(pin.badge, () => withNewPin(this.#parts.vault, pin, write)));
@@ -128,33 +136,30 @@ export class Door {
     return told({ code: 'tooBusy' });
   }
 
-  /** Decides on what is at hand, and fetches what is missing until nothing is. All that is read belongs to one moment. */
-  async #decide({ envelope: { command, bench, seen }, badge, signatures }: Asked): Promise<Draft> {
-    for (let fetches = 0; fetches < mostFetches; fetches += 1) {
-      const read = new Map<string, KnownStream>();
-      const known = { state: (stream: string) => {
-        const there = this.states.peek(stream);
-        if (there === undefined) throw new NotAtHand(stream);
-        read.set(stream, there);
-        return there.state;
-      } };
-      try {
-        const person = badge === null ? keeperToBe(command) : known.state(`person:${badge}`);
-        if (person === null || !('roles' in person) || ('active' in person && !person.active)) return { refusal: { code: 'notSignedIn' }, read };
-        const stamp: Stamp = { at: this.#at(), by: { badge: person.badge, name: person.name, roles: person.roles }, bench, seed: randomBytes(16).toString('hex'), ...signatures };
-        if (seen !== undefined) {
-          const stream = streamOf(command);
-          const actual = known.state(stream)?.version ?? 0;
-          if (actual !== seen) return { refusal: { code: 'staleVersion', stream, seen, actual }, read };
-        }
-        const decision = decide(known, command, stamp);
-        return 'refusal' in decision ? { refusal: decision.refusal, read } : { slips: decision.slips, read, stamp };
-      } catch (missing) {
-        if (!(missing instanceof NotAtHand)) throw missing;
-        await this.states.load(missing.stream);
+  /** Decides on what is at hand, all of one moment; or says which stream must be fetched first. */
+  #decide({ envelope: { command, bench, seen }, badge, signatures }: Asked): Draft {
+    const read = new Map<string, KnownStream>();
+    const known = { state: (stream: string) => {
+      const there = this.states.peek(stream);
+      if (there === undefined) throw new NotAtHand(stream);
+      read.set(stream, there);
+      return there.state;
+    } };
+    try {
+      const person = badge === null ? keeperToBe(command) : known.state(`person:${badge}`);
+      if (person === null || !('roles' in person) || ('active' in person && !person.active)) return { refusal: { code: 'notSignedIn' }, read };
+      const stamp: Stamp = { at: this.#at(), by: { badge: person.badge, name: person.name, roles: person.roles }, bench, seed: randomBytes(16).toString('hex'), ...signatures };
+      if (seen !== undefined) {
+        const stream = streamOf(command);
+        const actual = known.state(stream)?.version ?? 0;
+        if (actual !== seen) return { refusal: { code: 'staleVersion', stream, seen, actual }, read };
       }
+      const decision = decide(known, command, stamp);
+      return 'refusal' in decision ? { refusal: decision.refusal, read } : { slips: decision.slips, read, stamp };
+    } catch (missing) {
+      if (!(missing instanceof NotAtHand)) throw missing;
+      return { missing: missing.stream };
     }
-    return { refusal: { code: 'tooBusy' }, read: new Map() };
   }
 
   /** Hands slips to the journal and takes them into the states at once, so that the next command of this very turn is decided on them. */

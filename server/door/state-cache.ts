@@ -64,6 +64,16 @@ export class StateCache {
     }
   }
 
+  /** The stream as the journal has it now: durable, and another server's slips included. */
+  async fresh(stream: string): Promise<KnownStream> {
+    for (;;) {
+      const known = await this.get(stream);
+      await known.underWay;
+      if (known.underWay === null && (await this.#journal.versionOf(stream)) === known.version) return known;
+      if (known.underWay === null) this.forget(stream, known.lineage);
+    }
+  }
+
   /** Takes in slips that are on their way to the disk and were decided on this version. On any other version they will come to nothing. */
   advance(stream: string, decidedOn: KnownStream, bodies: readonly SlipBody[], stamped: Omit<Slip, 'stream' | 'version' | 'body'>, underWay: Promise<unknown>): void {
     const before = this.#known.get(stream);

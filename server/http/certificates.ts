@@ -36,7 +36,7 @@ export class Certificates {
 
   /** The sealed certificate of a lot that stands released; otherwise the answer that says why there is none. */
   async of(id: string): Promise<CertificateData | Answer> {
-    const { state: lot } = await this.#parts.states.get(`lot:${id}`);
+    const { state: lot } = await this.#parts.states.fresh(`lot:${id}`);
     if (lot?.kind !== 'lot') return notFound('lot', id);
     const { release } = lot;
     if (release === null) return refused({ code: 'notReleased', lot: id, why: 'never' });
@@ -54,7 +54,7 @@ export class Certificates {
       return { verdict: isForeign ? 'notOurs' : 'altered', why: code, keyId: null, certificate: null };
     }
     const { certificate: { number, issuedOn }, lot, product } = check.certificate;
-    const { state } = await this.#parts.states.get(`lot:${lot.number}`);
+    const { state } = await this.#parts.states.fresh(`lot:${lot.number}`);
     const release = state?.kind === 'lot' ? state.release : null;
     const stands = release !== null && release.certificate === number && release.withdrawn === null;
     return {
@@ -83,7 +83,7 @@ export class Certificates {
   }
 
   async #state<K extends AnyState['kind']>(stream: string, kind: K): Promise<Extract<AnyState, { kind: K }>> {
-    const { state } = await this.#parts.states.get(stream);
+    const { state } = await this.#parts.states.fresh(stream);
     if (state === null || state.kind !== kind) throw new Error(`${stream} stands on a released lot's traveller and is not there`);
     return state as Extract<AnyState, { kind: K }>;
   }

@@ -6,7 +6,7 @@ import type { Plant } from './plant.ts';
 
 /** What the label of a box says, or the answer why it may not be shown. A preview may be seen before the first print. */
 export async function labelOf({ door, records }: Plant, id: string, serial: string, isPreview: boolean): Promise<BoxLabelData | Answer> {
-  const { state: lot } = await door.states.get(`lot:${id}`);
+  const { state: lot } = await door.states.fresh(`lot:${id}`);
   if (lot?.kind !== 'lot') return notFound('lot', id);
   const why = whyNotReleased(lot);
   if (why !== null) return refused({ code: 'notReleased', lot: id, why });
@@ -15,8 +15,8 @@ export async function labelOf({ door, records }: Plant, id: string, serial: stri
   if (box.voided !== null) return refused({ code: 'boxIsGone', box: serial, why: 'voided' });
   if (box.copies === 0 && !isPreview) return refused({ code: 'labelNotPrinted', box: serial });
   const plant = records.plant();
-  const { state: batch } = await door.states.get(`batch:${lot.batch}`);
-  const layer = lot.product.layer === null ? null : (await door.states.get(`layer:${lot.product.layer}`)).state;
+  const { state: batch } = await door.states.fresh(`batch:${lot.batch}`);
+  const layer = lot.product.layer === null ? null : (await door.states.fresh(`layer:${lot.product.layer}`)).state;
   return {
     plant: plant?.name ?? '', designation: lot.product.designation, item: lot.product.itemCode, grade: batch?.kind === 'batch' ? batch.grade.name : lot.product.grade,
     coating: layer?.kind === 'layer' ? layer.card.name : lot.product.layer, quantity: box.pieces, lot: lot.id, boxSerial: box.serial, packedOn: box.packedAt.slice(0, 10),

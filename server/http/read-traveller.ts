@@ -13,17 +13,11 @@ export async function readTraveller({ door, journal }: Plant, kind: string, id: 
   if (known === undefined) return malformed('kind', `must be one of: ${SUBJECT_KINDS.join(', ')}`);
   const stream = streamName(known, id);
   for (;;) {
-    const { state, version, underWay } = await door.states.get(stream);
-    if (underWay !== null) {
-      await underWay;
-      continue;
-    }
+    const { state, version } = await door.states.fresh(stream);
     if (state === null || !('gates' in state)) return notFound(known === 'lot' || known === 'batch' ? known : 'charge', id);
     const slips = await journal.read(stream, Math.max(0, version - tail));
     // Something may have been written while the slips were read: then both are read again.
-    if ((slips.at(-1)?.version ?? version) === version) return { state, slips: slips.map(stamped) };
-    const now = door.states.peek(stream);
-    if (now?.version === version) door.states.forget(stream, now.lineage);
+    if (slips.at(-1)?.version === version) return { state, slips: slips.map(stamped) };
   }
 }
 

@@ -26,5 +26,5 @@ function nodeOf(db: Database, { kind, id, detail, depth, viaId }: DescentRow): T
     const box = prepared<[string], { lot: string; standing: string; pieces: number }>(db, 'SELECT lot, standing, pieces FROM box WHERE serial = ?').get(id);
     return { ...base, stream: box === undefined ? null : `lot:${box.lot}`, standing: box?.standing ?? '', pieces: box?.pieces ?? null, detail: null };
   }
-  return { ...base, stream: null, standing: '', pieces: null, detail };
+  return { ...base, stream: null, standing: kind === 'shipment' ? 'shipped' : '', pieces: null, detail };
 }
