@@ -1,4 +1,4 @@
-import { existsSync, rmSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { makeHistory } from '../demo-data/history.ts';
 import { KEEPER, PEOPLE } from '../demo-data/people.ts';
