@@ -32,11 +32,13 @@ export class GhTallyKey extends LitElement {
         align-items: center;
         gap: 0 0.6em;
         min-block-size: var(--target-primary);
-        min-inline-size: calc(2 * var(--target-primary));
+        /* With the small key beside it, it still fits in half of a half screen. */
+        min-inline-size: calc(1.5 * var(--target-primary));
         padding-inline: var(--pad);
         text-align: start;
       }
       .name {
+        grid-column: span 2;
         font-size: var(--text-large);
         font-weight: 650;
         line-height: 1.1;
@@ -47,13 +49,14 @@ export class GhTallyKey extends LitElement {
         grid-column: 1;
       }
       .count {
-        grid-row: span 2;
+        grid-row: 2;
         grid-column: 2;
         font-size: var(--text-key);
         font-weight: 650;
+        line-height: 1;
         min-inline-size: 2ch;
         text-align: end;
-        align-self: center;
+        align-self: end;
       }
       .count.none {
         color: var(--ink-soft);

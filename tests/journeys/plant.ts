@@ -37,6 +37,14 @@ export class Kiosk {
   async tap(target: Locator): Promise<void> { this.touches += 1; await target.tap(); }
   async type(text: string): Promise<void> { this.keystrokes += text.length; await this.page.keyboard.type(text); }
   async press(key: string): Promise<void> { this.keystrokes += 1; await this.page.keyboard.press(key); }
+  /** Goes on with Tab until the target has the focus, as somebody without a pointer does. @throws when so many presses do not reach it */
+  async reach(target: Locator, most = 60): Promise<void> {
+    for (let pressed = 0; pressed <= most; pressed += 1) {
+      if (await target.evaluate((element) => element.matches(':focus'))) return;
+      await this.press('Tab');
+    }
+    throw new Error(`${String(target)} is not reached with ${most} presses of Tab`);
+  }
   /** Starts counting effort anew. */
   countFromHere(): void { this.touches = 0; this.keystrokes = 0; }
   async offline(off: boolean): Promise<void> { await this.#context.setOffline(off); }
@@ -44,6 +52,15 @@ export class Kiosk {
   async scan(text: string): Promise<void> { await this.page.keyboard.type(text, { delay: 1 }); await this.page.keyboard.press('Enter'); }
   /** A picture for the docs. */
   async picture(name: string): Promise<void> { await this.page.screenshot({ path: join('docs', 'pictures', `${name}.png`), animations: 'disabled' }); }
+  /** A gauge that types: the figure at once, then Enter. It is no effort of the person's. */
+  async gauge(figure: string): Promise<void> { await this.page.keyboard.type(figure); await this.page.keyboard.press('Enter'); }
+  /** axe finds nothing on the page as it stands, light, dark and in high contrast, as the device asks for each. */
+  async accessibleInEveryTheme(): Promise<void> {
+    for (const wish of [{ colorScheme: 'dark' }, { contrast: 'more' }, { colorScheme: 'light', contrast: 'no-preference' }] as const) {
+      await this.page.emulateMedia({ ...wish, reducedMotion: 'reduce' });
+      await this.accessible();
+    }
+  }
   /** axe finds nothing on the page as it stands. */
   async accessible(): Promise<void> {
     const { violations } = await new AxeBuilder(this.page).analyze();
@@ -64,6 +81,8 @@ export class Plant {
     this.#kiosks.push(context);
     const kiosk = new Kiosk(await context.newPage(), context);
     if (signOn) {
+      // As if the person had signed on here by hand: the kiosk remembers where it stands.
+      await context.addInitScript((at) => localStorage.setItem('gatehand-bench', at), bench);
       const { pin } = someone(badge);
       const reply = await context.request.post('/api/session', { data: { badge, pin, bench } });
       expect(reply.status()).toBe(200);
