@@ -11,6 +11,7 @@ import { format, travellerWords } from '../speak.ts';
 
 /**
  * Which gauge gives the readings: chosen once a session, shown always.
+ * @slot - keys that stand beside its own
  * @fires gauge-chosen - with `{ kind, id }`, also for the one in use from the start
  */
 @customElement('gh-gauge-choice')
@@ -20,6 +21,7 @@ export class GhGaugeChoice extends LitElement {
     css`
       .with > span { min-inline-size: 0; }
       .with { display: flex; align-items: center; justify-content: space-between; gap: 0.2em var(--gap); background: var(--slip); border: var(--rule) solid var(--line); padding: 0.15em 0.15em 0.15em var(--pad); }
+      .with > .keys { flex: none; display: flex; gap: calc(0.5 * var(--gap)); }
       strong { font-family: var(--face-figures); }
       .needed { color: var(--bad); font-weight: 650; }
     `,
@@ -59,8 +61,8 @@ export class GhGaugeChoice extends LitElement {
     return html`<div class="with">
         ${used === null
           ? html`<span class="needed">${words.needed(this.kind)}</span>`
-          : html`<span><span class="printed">${words.with}</span> <strong>${used.id}</strong> ${used.name}<br /><span class="printed">${words.uncertainty(format().number(used.expandedUncertainty))} ${used.unit}, ${words.due(format().date(used.calibrationDue))}</span></span>`}
-        <gh-button @click=${() => (this.choosing = true)}>${used === null ? words.choose : words.change}</gh-button>
+          : html`<span><span class="printed">${words.with}</span> <strong>${used.id}</strong><br /><span class="printed">${used.name}<br />${words.uncertainty(format().number(used.expandedUncertainty))} ${used.unit}, ${words.due(format().date(used.calibrationDue))}</span></span>`}
+        <span class="keys"><gh-button @click=${() => (this.choosing = true)}>${used === null ? words.choose : words.change}</gh-button><slot></slot></span>
       </div>
       <gh-sheet ?open=${this.choosing} .heading=${words.choose} .closeWord=${travellerWords().close} @sheet-closed=${() => (this.choosing = false)}>${this.choosing ? this.#list(used) : nothing}</gh-sheet>`;
   }

@@ -38,17 +38,19 @@ export class GhMeasureWork extends GateWork {
     const taken = words.measure.takenAs[place?.at ?? 'tray'];
     const uncertainty = uncertaintyOf(work);
     const hint = place === undefined ? catalogue().limitsSentence(characteristic) : catalogue().placeSentence(place);
+    const which = html`<gh-which-pieces .subject=${subject} .places=${places}></gh-which-pieces>`;
     return html`<div class="work">
       <div class="pile">
         <gh-demand .context=${this.contextOf(at)} .demand=${this.#demand(characteristic, ordinal, taken)} .hint=${hint}></gh-demand>
         <gh-sample-strip .pieces=${stripPieces(work, characteristic, uncertainty, ordinal)} .limits=${stripLimits(characteristic, uncertainty)}
           .words=${{ caption: words.measure.strip(characteristic.name, characteristic.unit), piece: words.measure.piece, value: words.measure.value, standing: words.measure.standing }}></gh-sample-strip>
-        ${characteristic.gaugeKind === null ? nothing : html`<gh-gauge-choice .kind=${characteristic.gaugeKind} @gauge-chosen=${this.#chooseGauge}></gh-gauge-choice>`}
-        <div class="row"><gh-which-pieces .subject=${subject} .places=${places}></gh-which-pieces>
-          ${this.outerMm === null ? nothing : html`<gh-button @click=${() => (this.outerMm = null)}>${words.measure.crater.again}</gh-button>`}</div>
       </div>
       <gh-keypad ?hears-all=${this.refusal === null && this.asking === null} .locale=${catalogue().locale} .unit=${characteristic.entry.how === 'direct' ? characteristic.unit : 'mm'} ?signed=${characteristic.plausible.least < 0}
         .words=${{ ...words.keypad, demand: this.#keypadWord(characteristic, ordinal, n, taken) }} @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#take(at, characteristic, ordinal, enteredFigure(event))}></gh-keypad>
+      <div class="pile more">
+        ${characteristic.gaugeKind === null ? html`<div class="row">${which}</div>` : html`<gh-gauge-choice .kind=${characteristic.gaugeKind} @gauge-chosen=${this.#chooseGauge}>${which}</gh-gauge-choice>`}
+        ${this.outerMm === null ? nothing : html`<div class="row"><gh-button @click=${() => (this.outerMm = null)}>${words.measure.crater.again}</gh-button></div>`}
+      </div>
       ${this.asking === null ? nothing : html`<gh-likely-question .refusal=${this.asking.refusal} .characteristic=${characteristic}
         @value-confirmed=${() => this.#confirmed(at)} @value-likely=${(event: CustomEvent<{ value: number }>) => this.#likely(at, event.detail.value)} @value-dropped=${() => this.#answered()}></gh-likely-question>`}
     </div>`;

@@ -52,6 +52,10 @@ export class GhWeighWork extends GateWork {
         ${this.#drift(at, characteristic)}
         <gh-sample-strip .pieces=${this.#pieces(at, characteristic, weighed)} .limits=${stripLimits(characteristic, work.weights?.uncertainty ?? 0)}
           .words=${{ caption: words.weigh.last, piece: words.measure.piece, value: words.measure.value, standing: words.measure.standing }}></gh-sample-strip>
+      </div>
+      <gh-keypad ?hears-all=${this.refusal === null && !this.pasting} .locale=${catalogue().locale} .unit=${characteristic.unit} .words=${{ ...words.keypad, demand: words.weigh.keypad(from + this.block.length) }}
+        @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#weigh(at, enteredFigure(event), gate.lotSize - weighed)}></gh-keypad>
+      <div class="pile more">
         <gh-progress .label=${words.weigh.progress} .value=${weighed} .max=${n} .text=${words.progress(weighed, n)}></gh-progress>
         <p class="sums">${work.weights === null ? nothing : html`<span>${words.weigh.mean(written(work.weights.running.mean), characteristic.unit)}</span><span>${words.weigh.outside(work.weights.outside)}</span>`}${this.#lookDue(at)}</p>
         ${characteristic.gaugeKind === null ? nothing : html`<gh-gauge-choice .kind=${characteristic.gaugeKind} @gauge-chosen=${this.#chooseGauge}></gh-gauge-choice>`}
@@ -61,8 +65,6 @@ export class GhWeighWork extends GateWork {
           <gh-button @click=${() => (this.pasting = true)}>${words.weigh.paste}</gh-button>
         </div>
       </div>
-      <gh-keypad ?hears-all=${this.refusal === null && !this.pasting} .locale=${catalogue().locale} .unit=${characteristic.unit} .words=${{ ...words.keypad, demand: words.weigh.keypad(from + this.block.length) }}
-        @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#weigh(at, enteredFigure(event), gate.lotSize - weighed)}></gh-keypad>
       ${this.#pasteSheet(at, gate.lotSize - weighed)}
     </div>`;
   }

@@ -6,11 +6,16 @@ export const workStyles = [linkKey, css`
   .work { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: var(--gap); align-items: start; }
   .work.keys-wide { grid-template-columns: minmax(0, 1fr) minmax(0, 1.1fr); }
   .pile { display: grid; grid-template-columns: minmax(0, 1fr); gap: calc(0.7 * var(--gap)); min-inline-size: 0; align-content: start; }
+  @media (min-width: 1001px) {
+    .work:has(.more) { grid-template-rows: auto 1fr; }
+    .work > .more { grid-column: 1; grid-row: 2; }
+    .work > gh-keypad { grid-column: 2; grid-row: 1 / span 2; }
+  }
   .row { display: flex; flex-wrap: wrap; gap: var(--gap); align-items: center; }
   .keys { --text-large: 23px; display: grid; gap: var(--gap); grid-template-columns: repeat(auto-fill, minmax(14.5rem, 1fr)); align-content: start; }
   gh-sheet gh-keypad { --key-size: calc(15 * var(--true-mm)); margin-block-start: var(--pad); }
   .soft { color: var(--ink-soft); }
-  gh-sample-strip { --strip-height: 150px; }
+  gh-sample-strip { --strip-height: 132px; }
   gh-keypad { --target: calc(12.5 * var(--true-mm)); }
   gh-notice { margin-block-end: var(--gap); }
   .with { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0.2em var(--gap); background: var(--slip); border: var(--rule) solid var(--line); padding: 0.2em var(--pad); }
@@ -23,5 +28,8 @@ export const workStyles = [linkKey, css`
   @media (max-width: 1000px) {
     .work, .work.keys-wide { grid-template-columns: minmax(0, 1fr); }
     .work > gh-keypad, .work > .pad { justify-self: center; }
+    /* On an upright tablet the whole keypad stays in sight below the strip. */
+    .work > gh-keypad { --key-size: calc(16 * var(--true-mm)); }
+    gh-sample-strip { --strip-height: 115px; }
   }
 `];
