@@ -41,8 +41,8 @@ export class GhKioskHead extends LitElement {
     return html`<header>
         <gh-tabs .label=${words.desks} .tabs=${tabs} .current=${`/${this.route.desk}`}></gh-tabs>
         ${this.demo ? html`<span class="demo">${words.demo}</span>` : nothing}
-        <button type="button" class="key person" aria-label=${words.person(session.name)} @click=${this.#openMenu}>
-          <gh-state-mark state="signed"></gh-state-mark><span>${session.name}<br /><span class="bench">${session.bench}</span></span>
+        <button type="button" class="key person" @click=${this.#openMenu}>
+          <gh-state-mark state="signed"></gh-state-mark><span>${session.name}<br /><span class="bench">${session.bench}</span><span class="unseen">. ${words.personKey}</span></span>
         </button>
       </header>
       ${this.menu ? html`<gh-kiosk-menu @menu-closed=${() => (this.menu = false)} @person-wanted=${() => (this.menu = false)}></gh-kiosk-menu>` : nothing}`;

@@ -5,6 +5,8 @@ import '../parts/gh-outbox-bar.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { shellWords } from './words.ts';
 
+const loadSheet = (): Promise<unknown> => import('./gh-outbox-sheet.ts');
+
 /** The line at the foot of the kiosk: the network, how many entries are kept here, how many were refused. */
 @customElement('gh-kiosk-outbox')
 export class GhKioskOutbox extends LitElement {
@@ -19,6 +21,12 @@ export class GhKioskOutbox extends LitElement {
   readonly #entries = new Follow(this, () => link.outbox.entries);
   readonly #connection = new Follow(this, () => link.connection);
   readonly #session = new Follow(this, () => link.session);
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    // Without a network its code could not be fetched, and that is when it is wanted.
+    requestIdleCallback(() => void loadSheet().catch(() => null));
+  }
 
   override render() {
     const words = shellWords();
@@ -47,8 +55,8 @@ export class GhKioskOutbox extends LitElement {
   }
 
   readonly #show = async (): Promise<void> => {
-    await import('./gh-outbox-sheet.ts');
-    this.shown = true;
+    // Fetched ahead at sign-on; where even that failed, the key does nothing until the network is back.
+    this.shown = await import('./gh-outbox-sheet.ts').then(() => true, () => false);
   };
 }
 

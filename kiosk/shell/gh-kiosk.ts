@@ -8,6 +8,7 @@ import { partStyles } from '../parts/part-styles.ts';
 import { chooseDensity } from '../theme/choose-theme.ts';
 import { announce, announced } from './announce.ts';
 import { loadDesk } from './desk-modules.ts';
+import { fetchAhead } from './fetch-ahead.ts';
 import './gh-kiosk-head.ts';
 import './gh-kiosk-outbox.ts';
 import { watchIdle } from './idle.ts';
@@ -30,6 +31,7 @@ export class GhKiosk extends LitElement {
       main { flex: 1; padding: var(--pad) var(--pad) calc(2 * var(--pad)); min-inline-size: 0; outline: none; }
       main:focus-visible { outline: none; }
       main.bare { display: grid; align-content: center; }
+      main > gh-notice { margin-block-end: calc(1.6 * var(--pad)); }
       .skip { position: absolute; inset-block-start: -10em; background: var(--slip); color: var(--link); padding: 0.6em 1em; z-index: 3; }
       .skip:focus { inset-block-start: 0; }
       .narrow { max-inline-size: 60rem; inline-size: 100%; margin-inline: auto; }
@@ -52,6 +54,9 @@ export class GhKiosk extends LitElement {
     listenForNavigation();
     listenForScans((text) => void this.#open(text));
     route.follow(() => (this.scanned = null));
+    link.session.follow((session) => {
+      if (session !== null) fetchAhead(session.roles);
+    });
     watchIdle(() => this.#rest());
     void this.#start();
   }
@@ -88,7 +93,7 @@ export class GhKiosk extends LitElement {
     const { scanned } = this;
     // Work at a traveller takes the whole screen; it brings its own head and outbox line.
     const working = here.desk === 'traveller' && here.query.has('work');
-    return html`<a class="skip" href="#work" @click=${this.#skip}>${words.skip}</a>
+    return html`<nav aria-label=${words.skip}><a class="skip" href="#work" @click=${this.#skip}>${words.skip}</a></nav>
       ${working ? nothing : html`<gh-kiosk-head .route=${here} ?demo=${plant.plant?.demo === true} @person-wanted=${() => this.#changePerson('')}></gh-kiosk-head>`}
       <main id="work" tabindex="-1" @person-wanted=${() => this.#changePerson('')}>
         ${scanned === null ? nothing : html`<gh-notice kind="refusal" .happened=${scanned.happened} .kept=${scanned.kept} .next=${scanned.next} .dismiss=${words.close} @notice-dismissed=${() => (this.scanned = null)}></gh-notice>`}

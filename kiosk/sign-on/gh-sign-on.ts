@@ -69,12 +69,12 @@ export class GhSignOn extends LitElement {
     return html`<div class="sign">
       <section class="who">
         <div class="stands"><p><span class="printed">${words.bench}</span><br /><strong>${this.bench}</strong></p>
+          ${this.cancellable ? html`<gh-button @click=${() => tell(this, 'sign-on-cancelled')}>${words.cancel}</gh-button>` : nothing}
           <gh-button @click=${() => (this.choosingBench = true)}>${words.otherBench}</gh-button></div>
         <form @submit=${this.#badgeEntered}>
           <gh-field .label=${words.badge} .hint=${words.badgeHint} .value=${this.typed} @field-input=${this.#typeBadge}></gh-field>
         </form>
         ${this.#demoPeople()}
-        ${this.cancellable ? html`<gh-button @click=${() => tell(this, 'sign-on-cancelled')}>${words.cancel}</gh-button>` : nothing}
       </section>
       <gh-pin-pad .words=${{ ...words.pin, label: words.pinOf(this.typed) }} ?busy=${this.busy} .error=${this.error} @pin-entered=${this.#signIn}></gh-pin-pad>
     </div>`;

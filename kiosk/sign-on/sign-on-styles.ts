@@ -10,11 +10,12 @@ export const signOnStyles = css`
   .sign { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: calc(2 * var(--gap)); align-items: start; --key-size: calc(17 * var(--true-mm)); }
   .who { display: grid; gap: var(--pad); min-inline-size: 0; }
   .stands { display: flex; justify-content: space-between; align-items: center; gap: var(--gap); }
+  .stands p { flex: 1; }
   .stands strong { font-size: var(--text-large); line-height: 1.2; }
   .benches { display: grid; grid-template-columns: repeat(auto-fill, minmax(15rem, 1fr)); gap: var(--gap); }
   .people ul { list-style: none; display: grid; grid-template-columns: repeat(auto-fill, minmax(15rem, 1fr)); gap: var(--gap); max-block-size: 20.5rem; overflow: auto; padding: 4px; }
   .person { display: grid; text-align: start; inline-size: 100%; font-size: var(--text-small); line-height: 1.2; }
   .person strong { font-size: var(--text); }
   .person[aria-pressed='true'] { background: var(--calm-ground); color: var(--on-calm); border-color: var(--calm-ground); }
-  @media (max-width: 1000px) { .sign { grid-template-columns: minmax(0, 1fr); } gh-pin-pad { justify-self: center; } }
+  @media (max-width: 1000px) { .sign { grid-template-columns: minmax(0, 1fr); } gh-pin-pad { justify-self: center; } .people ul { max-block-size: 11.5rem; } }
 `;

@@ -15,6 +15,6 @@ export const deskStyles = css`
   gh-verdict-panel.none { position: absolute; }
   .others { display: flex; flex-wrap: wrap; align-items: center; gap: var(--gap); }
   .severities { display: flex; gap: var(--gap); }
-  @media (max-width: 1000px) { .bar { flex-wrap: wrap; padding-block: 4px; } .bar h1 { flex-basis: 60%; } }
+  @media (max-width: 1000px) { .bar { gap: 6px; } .bar > * { --pad: 6px; } .bar .id { font-size: var(--text-large); } .bar .what { display: none; } }
   @media print { .bar, .foot { display: none; } }
 `;

@@ -23,7 +23,7 @@ export interface CorrectAt { readonly subject: Subject; readonly gate: string; r
  */
 @customElement('gh-correct-sheet')
 export class GhCorrectSheet extends LitElement {
-  static override styles = [partStyles, css`.rows { display: grid; gap: var(--gap); } .reasons { display: flex; flex-wrap: wrap; gap: var(--gap); }`];
+  static override styles = [partStyles, css`.rows { display: grid; gap: var(--gap); } .reasons { display: grid; grid-template-columns: repeat(auto-fit, minmax(8.5rem, 1fr)); gap: var(--gap); }`];
   @property({ attribute: false }) store: TravellerStore | null = null;
   @property({ attribute: false }) at: CorrectAt | null = null;
   @state() private first = '';
@@ -46,7 +46,7 @@ export class GhCorrectSheet extends LitElement {
         <p>${words.correct.is(value)}</p>
         ${this.#valueFields(characteristic)}
         <gh-field .label=${words.correct.reason} .value=${this.reason} .error=${this.missing && this.reason.trim() === '' ? words.missing : ''} @field-input=${(event: CustomEvent<{ value: string }>) => (this.reason = event.detail.value)}></gh-field>
-        <div class="reasons">${words.correct.reasons.map((reason) => html`<gh-button pressed=${reason === this.reason ? 'true' : 'false'} @click=${() => (this.reason = reason)}>${reason}</gh-button>`)}</div>
+        <div class="reasons">${words.correct.reasons.map((reason) => html`<gh-button wide pressed=${reason === this.reason ? 'true' : 'false'} @click=${() => (this.reason = reason)}>${reason}</gh-button>`)}</div>
       </div>
       <gh-button slot="actions" kind="primary" ?busy=${this.busy} busy-word=${words.count.busy} @click=${() => void this.#correct(at, false)}>${words.correct.do}</gh-button>
     </gh-sheet>

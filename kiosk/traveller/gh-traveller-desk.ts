@@ -42,7 +42,8 @@ export class GhTravellerDesk extends LitElement {
   @state() private writing: 'hold' | 'note' | null = null;
   @state() private correcting: Correctable | null = null;
   @state() private more: boolean | null = null;
-  #opened = '';
+  #arriving = true;
+  #asked = '';
   #end: (() => void) | null = null;
   readonly #session = new Follow(this, () => link.session);
 
@@ -60,6 +61,7 @@ export class GhTravellerDesk extends LitElement {
     this.toggleAttribute('working', this.#working());
     const stream = `${this.route.parts[0] ?? ''}:${this.route.parts[1] ?? ''}`;
     this.unfolded = false;
+    this.#arriving = true;
     if (this.store?.stream === stream) return;
     this.#leave();
     this.store = new TravellerStore(link, stream, (refusal) => catalogue().refusal(refusal));
@@ -73,6 +75,7 @@ export class GhTravellerDesk extends LitElement {
     const asked = askedNow(view.subject, this.chosen);
     if (asked.what === 'work') this.worked = asked.gate.id;
     this.#openWhenCalledFor(view.subject, asked);
+    this.#startAtTop(asked);
   }
 
   override render() {
@@ -119,7 +122,7 @@ export class GhTravellerDesk extends LitElement {
       <h1><gh-state-mark state=${mark}></gh-state-mark><span class="id">${subject.id}</span> <span class="what">${subject.kind === 'lot' ? subject.product.designation : whatItIs(subject)}</span></h1>
       ${severitiesInForce(subject).map((severity) => html`<gh-state-mark boxed state=${severity} word=${severity === 'tightened' ? words.severity.tightened : words.severity.reduced}></gh-state-mark>`)}
       <gh-button pressed=${this.unfolded ? 'true' : 'false'} @click=${() => (this.unfolded = !this.unfolded)}>${words.keys.slips(newest)}</gh-button>
-      <gh-button @click=${() => (this.writing = 'note')}>${words.keys.note}</gh-button>
+      ${this.unfolded ? html`<gh-button @click=${() => (this.writing = 'note')}>${words.keys.note}</gh-button>` : nothing}
       <gh-button mark="hold" @click=${() => (this.writing = 'hold')}>${words.keys.hold}</gh-button>
       ${session === null ? nothing : html`<button type="button" class="key" aria-label=${words.person(session.name)} @click=${() => tell(this, 'person-wanted')}>${session.name}</button>`}
     </header>`;
@@ -202,13 +205,19 @@ export class GhTravellerDesk extends LitElement {
     return this.route.query.has('work');
   }
 
-  /** Touching a row of the bench list means "start": a gate that is due at this bench is opened on arrival, once. */
+  /** Touching a row of the bench list means "start": a gate that is due at this bench on arrival is opened. Later ones wait for their key. */
   #openWhenCalledFor(subject: Subject, asked: AskedNow): void {
-    if (asked.what !== 'open' || !this.#working() || asked.gate.bench !== this.#session.value?.bench) return;
-    const call = `${subject.stream}/${asked.gate.id}/${asked.gate.attempt}`;
-    if (this.#opened === call || this.worked !== null) return;
-    this.#opened = call;
+    const arriving = this.#arriving;
+    this.#arriving = false;
+    if (!arriving || asked.what !== 'open' || !this.#working() || asked.gate.bench !== this.#session.value?.bench) return;
     void this.updateComplete.then(() => this.renderRoot.querySelector<GhAsked>('gh-asked')?.openGate(subject, asked.gate));
+  }
+
+  /** When something else is asked, it begins at the top of the screen. */
+  #startAtTop(asked: AskedNow): void {
+    const now = [asked.what, 'gate' in asked ? asked.gate.id : '', asked.what === 'work' ? asked.work.demand.characteristic.id : ''].join('/');
+    if (this.#working() && now !== this.#asked) scrollTo({ top: 0, behavior: 'instant' });
+    this.#asked = now;
   }
 
   async #earlier(): Promise<void> {

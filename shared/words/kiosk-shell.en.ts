@@ -32,7 +32,7 @@ export const kioskShellWords = {
   close: 'Close',
   cancel: 'Cancel',
   menu: 'This kiosk',
-  person: (name: string) => `${name}: change person, look, bench`,
+  personKey: 'Change person, look, bench',
   personAt: (name: string, bench: string) => `${name} at ${bench}`,
   changePerson: 'Change person',
   signOff: 'Sign off',

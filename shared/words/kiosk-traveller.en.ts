@@ -8,7 +8,7 @@ const pieces = (count: number): string => (count === 1 ? '1 piece' : `${count} p
 export const kioskTravellerWords = {
   loading: (id: string) => `Fetching the traveller of ${id}`,
   tryAgain: 'Try again',
-  back: 'Bench list',
+  back: 'To the list',
   subject: { lot: 'Lot', batch: 'Powder batch', furnace: 'Furnace charge', coating: 'Coating charge' },
   facts: { pieces: 'Pieces left', of: (left: string, opened: string) => `${left} of ${opened}`, batch: 'Powder batch', furnace: 'Furnace charge', coating: 'Coating charge', plan: 'Plan', planVersion: (plan: string, version: number) => `${plan}, version ${version}`, gates: 'Gates passed', order: 'Order', opened: 'Opened', press: 'Press weight', shrinkage: 'Shrinkage', density: 'Sintered density', barrels: 'Barrels', barrelsOf: (count: number, kg: string) => `${count} of ${kg} kg`, lots: 'Lots', programme: 'Programme', equipment: 'Equipment', grade: 'Grade', layer: 'Coating', raw: 'Raw-material lots', from: 'Split from' },
   state: { ended: { scrapped: 'Scrapped', returned: 'Returned', reprocessed: 'Reprocessed' }, held: 'On hold', open: (gate: string) => `In work: ${gate}`, sorting: (gate: string) => `Being sorted: ${gate}`, waiting: (gate: string) => `Waits for ${gate}`, toRelease: 'To be released', released: 'Released', done: 'Done' },
@@ -74,7 +74,7 @@ export const kioskTravellerWords = {
   },
   note: { title: 'Note', text: 'What should be known', add: 'Add the note' },
   correct: { title: (name: string, ordinal: number) => `Correct ${name}, piece ${ordinal}`, is: (value: string) => `It stands as ${value}.`, to: 'Right value', reason: 'Why', do: 'Correct', withdraw: (name: string) => `Withdraw: ${name}`, withdrawDo: 'Withdraw the finding', reasons: ['slipped decimal sign', 'wrong piece measured', 'read wrongly', 'gauge not zeroed'] },
-  verdict: { kept: 'Worked out here and kept; it stands once the server has it.', next: (gate: string, bench: string) => `Next: ${gate} at ${bench}.`, nextCharge: (gate: string) => `Next: ${gate}, in a charge.`, last: 'That was the last gate.', held: 'It is on hold until a quality engineer decides.', back: 'Back to the list', startNext: (gate: string) => `Start ${gate}`, again: 'Look at the work' },
+  verdict: { kept: 'Worked out here and kept; it stands once the server has it.', next: (gate: string, bench: string) => (gate === bench ? `Next: ${gate}.` : `Next: ${gate} at ${bench}.`), nextCharge: (gate: string) => `Next: ${gate}, in a charge.`, last: 'That was the last gate.', held: 'It is on hold until a quality engineer decides.', back: 'Back to the list', startNext: (gate: string) => `Start ${gate}`, again: 'Look at the work' },
   powder: { demand: 'All tests accepted', hint: 'Release the powder to the presses.', key: 'Release the powder', sign: 'Powder released by', statement: (batch: string) => `Powder batch ${batch} may go to the presses.`, gives: 'What pressing will be given', notYours: 'The lab or a quality engineer releases it.', done: 'Released to the presses' },
   pin: { label: 'PIN', enter: 'Sign', clear: 'Clear', backspace: 'Back', digits: 'digits entered' },
   cancel: 'Leave it', close: 'Close', dismiss: 'Understood', missing: 'This must be filled in.',

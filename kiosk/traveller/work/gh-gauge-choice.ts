@@ -1,16 +1,16 @@
 import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { link } from '../../link/index.ts';
+import { link, type RefusalText } from '../../link/index.ts';
 import '../../parts/gh-button.ts';
 import '../../parts/gh-select-list.ts';
 import '../../parts/gh-sheet.ts';
 import { partStyles } from '../../parts/part-styles.ts';
 import { tell } from '../../parts/tell.ts';
 import { chooseGauge, forgetGauges, gaugeFault, gaugeInUse, gaugesOfKind, gaugesOfPlant, type ListedGauge } from '../gauges.ts';
-import { format, travellerWords } from '../speak.ts';
+import { catalogue, format, travellerWords } from '../speak.ts';
 
 /**
- * Which gauge gives the readings: chosen once a session, shown always.
+ * Which gauge gives the readings: chosen or scanned once a session, shown always.
  * @slot - keys that stand beside its own
  * @fires gauge-chosen - with `{ kind, id }`, also for the one in use from the start
  */
@@ -30,18 +30,22 @@ export class GhGaugeChoice extends LitElement {
   @state() private gauges: readonly ListedGauge[] = [];
   @state() private read = false;
   @state() private choosing = false;
+  /** Why the gauge just scanned may not count here. */
+  @state() private unfit: RefusalText | null = null;
   #told = '';
   #end: (() => void) | null = null;
 
   override connectedCallback(): void {
     super.connectedCallback();
     void this.#read();
+    document.addEventListener('kiosk-scanned', this.#scanned);
     this.#end = link.onChanged(['catalogue'], () => {
       forgetGauges();
       void this.#read();
     });
   }
   override disconnectedCallback(): void {
+    document.removeEventListener('kiosk-scanned', this.#scanned);
     this.#end?.();
     super.disconnectedCallback();
   }
@@ -64,7 +68,8 @@ export class GhGaugeChoice extends LitElement {
           : html`<span><span class="printed">${words.with}</span> <strong>${used.id}</strong><br /><span class="printed">${used.name}<br />${words.uncertainty(format().number(used.expandedUncertainty))} ${used.unit}, ${words.due(format().date(used.calibrationDue))}</span></span>`}
         <span class="keys"><gh-button @click=${() => (this.choosing = true)}>${used === null ? words.choose : words.change}</gh-button><slot></slot></span>
       </div>
-      <gh-sheet ?open=${this.choosing} .heading=${words.choose} .closeWord=${travellerWords().close} @sheet-closed=${() => (this.choosing = false)}>${this.choosing ? this.#list(used) : nothing}</gh-sheet>`;
+      <gh-sheet ?open=${this.choosing} .heading=${words.choose} .closeWord=${travellerWords().close} @sheet-closed=${() => (this.choosing = false)}>${this.choosing ? this.#list(used) : nothing}</gh-sheet>
+      ${this.unfit === null ? nothing : html`<gh-sheet open grave .heading=${this.unfit.happened} .closeWord=${travellerWords().dismiss} @sheet-closed=${() => (this.unfit = null)}><p><strong>${this.unfit.next}</strong></p></gh-sheet>`}`;
   }
 
   #list(used: ListedGauge | null) {
@@ -82,6 +87,24 @@ export class GhGaugeChoice extends LitElement {
     chooseGauge(this.kind, this.#bench(), event.detail.value);
     this.choosing = false;
     this.requestUpdate();
+  };
+
+  /** A gauge's own code chooses it, where it may count. */
+  readonly #scanned = (event: Event): void => {
+    if (!(event instanceof CustomEvent)) return;
+    const { text } = event.detail as { readonly text: string };
+    const gauge = this.gauges.find(({ id }) => id === text.trim().toUpperCase());
+    if (gauge === undefined) return;
+    event.preventDefault();
+    this.choosing = false;
+    const fault = gauge.gaugeKind === this.kind ? gaugeFault(gauge, today()) : 'wrongKind';
+    if (fault === null) {
+      this.unfit = null;
+      chooseGauge(this.kind, this.#bench(), gauge.id);
+      return this.requestUpdate();
+    }
+    const detail = { overdue: gauge.calibrationDue, withdrawn: gauge.withdrawn ?? '', wrongKind: this.kind }[fault];
+    this.unfit = catalogue().refusal({ code: 'gaugeCannotCount', gauge: gauge.id, why: fault, detail });
   };
 
   async #read(): Promise<void> {

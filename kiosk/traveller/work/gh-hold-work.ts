@@ -50,7 +50,7 @@ export class GhHoldWork extends LitElement {
     const who = words.by(this.#name(hold.by), format().dateTime(hold.at));
     return html`<div class="pile">
       <gh-demand .context=${`${subject.id} · ${hold.id}`} .demand=${words.demand} .hint=${`${hold.reason}. ${words.because[hold.cause.by]} ${who}`}></gh-demand>
-      ${this.#evidence(subject, hold)}
+      ${this.seen || this.signing ? nothing : this.#evidence(subject, hold)}
       ${this.refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${this.refusal.happened} .kept=${this.refusal.kept} .next=${this.refusal.next} .dismiss=${travellerWords().dismiss} @notice-dismissed=${() => (this.refusal = null)}></gh-notice>`}
       ${this.#mayDecide() ? (this.signing ? this.#sign(subject, hold) : this.#choose(subject, hold)) : html`<p>${words.who(this.#deciders())}</p>`}
       <div class="row"><a class="key" href=${`/api/travellers/${subject.kind}/${encodeURIComponent(subject.id)}/hold-tag.pdf`} target="_blank" rel="noopener">${words.tag}</a>${this.#chargeLink(hold)}</div>
@@ -58,7 +58,7 @@ export class GhHoldWork extends LitElement {
   }
 
   #evidence(subject: Subject, { cause }: Hold) {
-    if (cause.by === 'person' || this.seen) return nothing;
+    if (cause.by === 'person') return nothing;
     const gate = subject.gates.find(({ id }) => id === cause.gate);
     const verdict = gate === undefined ? null : verdictOf(gate)?.verdict ?? null;
     if (verdict === null) return nothing;
@@ -104,7 +104,7 @@ export class GhHoldWork extends LitElement {
     if (disposition === null) return nothing;
     return html`<gh-signature ${ref(seenWhenShown)} .meaning=${words.hold.sign(catalogue().labels.dispositions[disposition.kind].name)} .who=${this.#session.value?.name ?? ''} .statement=${words.hold.statementSigned(subject.id)}
         .words=${words.pin} ?busy=${this.busy} @signed=${(event: CustomEvent<{ pin: string }>) => void this.#dispose(subject, hold, disposition, event.detail.pin)}>
-        <p><strong>${catalogue().dispositionSentence(disposition)}</strong></p><p>${this.texts.reason}</p>
+        ${this.#evidence(subject, hold)}<p><strong>${catalogue().dispositionSentence(disposition)}</strong></p><p>${this.texts.reason}</p>
       </gh-signature>
       <div class="row"><gh-button @click=${() => (this.signing = false)}>${words.hold.back}</gh-button></div>`;
   }

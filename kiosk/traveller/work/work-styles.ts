@@ -28,6 +28,7 @@ export const workStyles = [linkKey, css`
   @media (max-width: 1000px) {
     .work, .work.keys-wide { grid-template-columns: minmax(0, 1fr); }
     .work > gh-keypad, .work > .pad { justify-self: center; }
+    .work > gh-keypad { --key-size: calc(18 * var(--true-mm)); }
     /* On an upright tablet the whole keypad stays in sight below the strip. */
     .work > gh-keypad { --key-size: calc(16 * var(--true-mm)); }
     gh-sample-strip { --strip-height: 115px; }
