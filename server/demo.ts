@@ -18,10 +18,23 @@ async function fill({ journal }: RunningServer): Promise<number> {
   return history.reduce((slips, { changes }) => slips + changes.reduce((sum, { bodies }) => sum + bodies.length, 0), 0);
 }
 
-if (process.argv.includes('--new')) rmSync(folder, { recursive: true, force: true });
-const isEmpty = !existsSync(folder);
-const server = await startServer({ folder, port, host: '127.0.0.1', quiet: true, demoPeople: [...PEOPLE, KEEPER] });
-if (isEmpty) {
+/** Opens the folder; a real plant found in it is left alone, whatever was asked for. */
+async function open(): Promise<RunningServer> {
+  const opened = await startServer({ folder, port, host: '127.0.0.1', quiet: true, demoPeople: [...PEOPLE, KEEPER] });
+  const { state } = await opened.door.states.get('plant:plant');
+  if (state?.kind !== 'plant' || state.card.demo) return opened;
+  await opened.close();
+  console.error(`${folder} holds a real plant, "${state.card.name}". Nothing was changed. Give the demo a folder of its own with GATEHAND_DATA.`);
+  process.exit(2);
+}
+
+let server = await open();
+if (process.argv.includes('--new')) {
+  await server.close();
+  rmSync(folder, { recursive: true, force: true });
+  server = await open();
+}
+if ((await server.journal.versionOf('plant:plant')) === 0) {
   console.log('Making six weeks of an invented plant …');
   console.log(`${await fill(server)} slips written to ${folder}.`);
 }
