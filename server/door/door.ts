@@ -1,4 +1,3 @@
-import { randomBytes } from 'node:crypto';
 import type { Command, NewSlip, Refusal, SlipBody, Stamp } from '../../shared/traveller/index.ts';
 import { decide, NotAtHand, streamOf } from '../../shared/traveller/index.ts';
 import type { Envelope } from '../../shared/wire/command-schema.ts';
@@ -13,6 +12,7 @@ import { Turns } from '../people/turns.ts';
 import { commandDigest } from './command-digest.ts';
 import { newPinOf, withNewPin } from './new-pin.ts';
 import { activePerson } from './person-at-hand.ts';
+import { Seeds } from './seeds.ts';
 import { checkSignatures, type Signatures } from './signatures.ts';
 import { stamped } from './stamped.ts';
 import { StateCache, type KnownStream } from './state-cache.ts';
@@ -49,6 +49,7 @@ export class Door {
   readonly #listeners: ((slips: readonly StampedSlip[]) => void)[] = [];
   readonly #underWay = new Map<string, Promise<Reply>>();
   readonly #pinTurns = new Turns();
+  readonly #seeds = new Seeds();
 
   constructor(parts: DoorParts) {
     this.#parts = parts;
@@ -148,7 +149,7 @@ export class Door {
     try {
       const person = badge === null ? keeperToBe(command) : known.state(`person:${badge}`);
       if (person === null || !('roles' in person) || ('active' in person && !person.active)) return { refusal: { code: 'notSignedIn' }, read };
-      const stamp: Stamp = { at: this.#at(), by: { badge: person.badge, name: person.name, roles: person.roles }, bench, seed: randomBytes(16).toString('hex'), ...signatures };
+      const stamp: Stamp = { at: this.#at(), by: { badge: person.badge, name: person.name, roles: person.roles }, bench, seed: this.#seeds.next(), ...signatures };
       if (seen !== undefined) {
         const stream = streamOf(command);
         const actual = known.state(stream)?.version ?? 0;

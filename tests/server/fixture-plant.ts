@@ -20,7 +20,7 @@ export type Somebody = keyof typeof people;
 
 function measured(id: string, unit: string, lower: number, upper: number, decimals: number, sampling: Measured['sampling'], factor: Measured['factor'] = null): Measured {
   return {
-    kind: 'measured', id, name: `The ${id}`, method: 'invented', destructive: false, unit, decimals, lower, upper, target: null, plausible: { least: 0, most: 1000 }, gaugeKind: null,
+    kind: 'measured', id, name: `The ${id}`, method: 'invented', destructive: false, unit, decimals, lower, upper, target: null, plausible: { least: 0, most: 5000 }, gaugeKind: null,
     decisionRule: 'simple', entry: { how: 'direct' }, factor, pressTolerancePercent: null, sampling,
   };
 }
