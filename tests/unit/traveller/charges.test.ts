@@ -91,6 +91,14 @@ describe('what is decided about a rejected charge', () => {
   });
 });
 
+it('clearing somebody’s doubt frees no lot while the hold of a corrected verdict still stands', () => {
+  checkFurnace(plant, 'F1', SOFT);
+  for (const ordinal of [1, 2, 3]) plant.must({ type: 'correctReading', subject: 'furnace:F1', gate: 'sinter-check', characteristic: 'hardness', ordinal, value: 1600, reason: 'wrong load' }, CREW[0]);
+  plant.must({ type: 'hold', subject: 'furnace:F1', reason: 'a doubt about the log' }, CREW[0]);
+  plant.must({ type: 'dispose', subject: 'furnace:F1', hold: standing(plant, 'furnace:F1').at(-1) ?? '', disposition: { kind: 'clear' }, reason: 'log found' }, CREW[2]);
+  expect([sintered('A1').status, standing(plant, 'lot:A1').length]).toEqual(['accepted', 1]);
+});
+
 describe('a correction on a charge', () => {
   it('that turns it to rejected holds its lots, also those that went on', () => {
     checkFurnace(plant, 'F1');

@@ -96,6 +96,18 @@ describe('pieces', () => {
     }
   });
 
+  it('ejected and tested to destruction at one gate are together no more than there are', () => {
+    plant = littlePlant(routeWith(length({ id: 'each', sampling: { rule: 'everyPiece', ejectAtMostPercent: 100 } }), length({ destructive: true })));
+    releasedBatch(plant);
+    openLot(plant, 'A1', 5);
+    const at = { subject: 'lot:A1', gate: 'own', gauge: 'MIC-11' } as const;
+    plant.must({ type: 'openGate', subject: 'lot:A1', gate: 'own' });
+    plant.must({ ...at, type: 'takeWeights', characteristic: 'each', fromPiece: 1, values: [12, 12, 12, 12, 10.5] });
+    for (const ordinal of [1, 2, 3]) plant.must({ ...at, type: 'takeReading', characteristic: 'length', ordinal, value: 10.5 });
+    const { scrapped, destroyed } = plant.lot('A1').balance;
+    expect([scrapped, destroyed]).toEqual([4, 1]);
+  });
+
   it('outside the weight limits are ejected and leave with the verdict; more than the plan allows reject the lot', () => {
     plant = littlePlant();
     releasedBatch(plant);
