@@ -5,6 +5,7 @@ import { KEEPER, PEOPLE } from '../demo-data/people.ts';
 import { hashPin } from './people/pin-hash.ts';
 import { startServer } from './start-server.ts';
 import type { RunningServer } from './start-server.ts';
+import { endWith, stopOnSignal } from './stop-on-signal.ts';
 
 const folder = process.env['GATEHAND_DATA'] ?? join('data', 'demo');
 const port = Number(process.env['GATEHAND_PORT'] ?? 8420);
@@ -28,7 +29,8 @@ async function open(): Promise<RunningServer> {
   process.exit(2);
 }
 
-let server = await open();
+let server = await open().catch(endWith);
+stopOnSignal(() => server.close());
 if (process.argv.includes('--new')) {
   await server.close();
   rmSync(folder, { recursive: true, force: true });
