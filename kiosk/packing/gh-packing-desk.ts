@@ -17,12 +17,13 @@ import type { Route } from '../shell/routes.ts';
 import './gh-pack-lot.ts';
 import './gh-scan-field.ts';
 import './gh-ship-boxes.ts';
+import { packStyles } from './pack-styles.ts';
 import { readScanned } from './scanned-code.ts';
 
 /** The packing desk: released lots to pack and ship; one lot in hand; boxes on their way out. */
 @customElement('gh-packing-desk')
 export class GhPackingDesk extends LitElement {
-  static override styles = [partStyles, deskStyles];
+  static override styles = [partStyles, deskStyles, packStyles];
   @property({ attribute: false }) route: Route | null = null;
   @state() private refused: RefusalText | null = null;
   readonly #rows = new Asked<{ readonly rows: readonly BenchRow[] }>(this, { key: () => (this.#atList ? '/api/packing' : null), read: (path) => link.ask(path), topics: ['packing', 'release'] });

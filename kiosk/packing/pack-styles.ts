@@ -4,7 +4,7 @@ import { css } from 'lit';
 export const packStyles = css`
   a.big { min-block-size: var(--target); display: inline-flex; align-items: center; padding-inline: var(--pad); border: var(--rule) solid var(--line-strong); background: var(--slip); }
   .aside { margin-inline-start: auto; }
-  .balance { display: grid; grid-template-columns: repeat(auto-fit, minmax(10rem, 1fr)); margin: 0; background: var(--slip); border-block: var(--rule-strong) solid var(--line-strong); }
+  .balance { display: grid; grid-template-columns: minmax(max-content, 1.6fr) repeat(3, minmax(min-content, 1fr)); margin: 0; background: var(--slip); border-block: var(--rule-strong) solid var(--line-strong); }
   .balance > div { padding: 0.2em var(--pad) 0.4em; border-inline-end: var(--rule) solid var(--line); }
   .balance > div:last-child { border-inline-end: 0; }
   .balance dt { font-size: var(--text-small); color: var(--ink-soft); }
