@@ -158,6 +158,8 @@ export class Link {
     const envelope = { clientId, command, bench, ...(seen === undefined ? {} : { seen }), ...(pin === undefined ? {} : { pin }), ...(coSigner === undefined ? {} : { coSigner }) };
     try {
       const reply = (await this.#sayOrPost(envelope)) as Reply;
+      // What was just written is known here before the channel brings it.
+      if (reply.ok) this.#watches.spread(reply.slips);
       if (!reply.ok && reply.refusal.code === 'notSignedIn') this.#session.set(null);
       if (!reply.ok && (reply.refusal.code === 'storageFault' || reply.refusal.code === 'tooBusy')) this.#parts.later(retryMs, () => void this.outbox.flush());
       return reply;

@@ -17,7 +17,7 @@ export class LiveWatches {
 
   constructor(transport: Transport) {
     this.#transport = transport;
-    transport.onSlips((slips) => this.#spread(slips));
+    transport.onSlips((slips) => this.spread(slips));
     transport.onChanged((topics) => this.#tellChanged((topic) => topics.includes(topic)));
   }
 
@@ -44,17 +44,18 @@ export class LiveWatches {
     this.#tellChanged(() => true);
   }
 
-  async #ask(watcher: Watcher): Promise<void> {
-    // A break just now needs no word here: `resume` asks again when the channel is back.
-    const answer = await this.#transport.say('watch', watcher.streams).catch(() => null);
-    if (isVersions(answer) && this.#watchers.has(watcher)) watcher.onVersions(answer.versions);
-  }
-
-  #spread(slips: readonly StampedSlip[]): void {
+  /** Gives slips to all who watch their streams. */
+  spread(slips: readonly StampedSlip[]): void {
     for (const { streams, onSlips } of [...this.#watchers]) {
       const own = slips.filter(({ stream }) => streams.includes(stream));
       if (own.length > 0) onSlips(own);
     }
+  }
+
+  async #ask(watcher: Watcher): Promise<void> {
+    // A break just now needs no word here: `resume` asks again when the channel is back.
+    const answer = await this.#transport.say('watch', watcher.streams).catch(() => null);
+    if (isVersions(answer) && this.#watchers.has(watcher)) watcher.onVersions(answer.versions);
   }
 
   #tellChanged(wanted: (topic: Topic) => boolean): void {
