@@ -17,9 +17,10 @@ import './gh-gauge-form.ts';
 
 const words = keeperDeskWords.gauges;
 const columns = [
-  { key: 'id', head: words.columns.id, sortable: true, filterable: true }, { key: 'name', head: words.columns.name, sortable: true, filterable: true }, { key: 'kind', head: words.columns.kind, sortable: true, filterable: true },
+  { key: 'id', head: words.columns.id, sortable: true, filterable: true }, { key: 'standing', head: words.columns.standing, sortable: true, filterable: true }, { key: 'due', head: words.columns.due, sortable: true },
+  { key: 'name', head: words.columns.name, sortable: true, filterable: true }, { key: 'kind', head: words.columns.kind, sortable: true, filterable: true },
   { key: 'range', head: words.columns.range }, { key: 'resolution', head: words.columns.resolution, kind: 'number' as const }, { key: 'uncertainty', head: words.columns.uncertainty, kind: 'number' as const },
-  { key: 'due', head: words.columns.due, sortable: true }, { key: 'standing', head: words.columns.standing, sortable: true, filterable: true }, { key: 'bench', head: words.columns.bench, sortable: true },
+  { key: 'bench', head: words.columns.bench, sortable: true },
 ];
 
 /** The gauges of the plant: the list with what is overdue, one gauge, or a new one. */

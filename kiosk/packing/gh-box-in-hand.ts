@@ -49,7 +49,7 @@ export class GhBoxInHand extends LitElement {
       <div class="hand">
         <div>${this.#picture(lot, box)}</div>
         <div>
-          <p class="step">${step}</p>
+          ${isReleased(lot) ? html`<p class="step">${step}</p>` : nothing}
           ${refusalNotice(this.#giving)} ${this.refused === null ? nothing : html`<gh-notice kind="refusal" happened=${this.refused.happened} kept=${this.refused.kept} next=${this.refused.next} dismiss=${deskWords.dismiss} @notice-dismissed=${() => (this.refused = null)}></gh-notice>`}
           <p class="read" role="status">${this.readSerial === '' ? '' : words.readBack(this.readSerial)}</p>
           ${standing === 'voided' || standing === 'shipped' ? nothing : this.#keys(box)}
