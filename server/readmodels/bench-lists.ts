@@ -3,6 +3,7 @@ import type { BenchList, BenchRow } from '../../shared/wire/views.ts';
 import { prepared } from '../journal/sqlite/prepared.ts';
 
 type Severity = BenchRow['severity'];
+interface InForce { readonly severity: Severity; readonly lots: string[] }
 interface Row {
   readonly stream: string; readonly kind: BenchRow['kind']; readonly id: string; readonly title: string; readonly designation: string | null; readonly product: string | null;
   readonly gate: string | null; readonly gateName: string | null; readonly bench: string; readonly standing: BenchRow['standing']; readonly pieces: number;
@@ -63,21 +64,23 @@ export class BenchLists {
     const severities = this.#severities();
     const rows = prepared<string[], Row>(this.#db, `SELECT ${columns} FROM subject WHERE ${where} LIMIT ${mostRows}`).all(...values);
     return rows.map(({ product, openSeverity, demo, ...row }) => {
-      const inForce = product === null || row.gate === null ? 'normal' : severities.get(`${product}/${row.gate}`) ?? 'normal';
-      const severity = openSeverity ?? inForce;
-      return { ...row, severity, discontinued: severity === 'discontinued', demo: demo === 1 };
+      const inForce = product === null || row.gate === null ? undefined : severities.get(`${product}/${row.gate}`);
+      const severity = openSeverity ?? inForce?.severity ?? 'normal';
+      const severityLots = severity !== 'normal' && severity === inForce?.severity ? inForce.lots : [];
+      return { ...row, severity, severityLots, discontinued: severity === 'discontinued', demo: demo === 1 };
     });
   }
 
-  /** The hardest severity in force by product and gate. */
-  #severities(): Map<string, Severity> {
-    const rows = prepared<[], { product: string; gate: string; severity: Severity }>(this.#db, 'SELECT product, gate, severity FROM switching_row').all();
-    const hardest = new Map<string, Severity>();
+  /** The hardest severity in force by product and gate, with the lots it was switched for. */
+  #severities(): Map<string, InForce> {
+    const sql = `SELECT product, gate, severity, coalesce(state -> '$.lastMove.lots', '[]') AS lots FROM switching_row`;
+    const rows = prepared<[], { product: string; gate: string; severity: Severity; lots: string }>(this.#db, sql).all();
+    const hardest = new Map<string, InForce>();
     const order: readonly Severity[] = ['discontinued', 'tightened', 'normal', 'reduced'];
-    for (const { product, gate, severity } of rows) {
+    for (const { product, gate, severity, lots } of rows) {
       const key = `${product}/${gate}`;
       const before = hardest.get(key);
-      if (before === undefined || order.indexOf(severity) < order.indexOf(before)) hardest.set(key, severity);
+      if (before === undefined || order.indexOf(severity) < order.indexOf(before.severity)) hardest.set(key, { severity, lots: JSON.parse(lots) as string[] });
     }
     return hardest;
   }

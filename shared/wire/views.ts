@@ -12,6 +12,7 @@ export const benchRowSchema = z.object({
   /** `due`: to be begun here; `open`: work under way; `sorting`: a sort is to be entered; `held`; `toRelease`; `toPack`; `done`. */
   standing: z.enum(['due', 'open', 'sorting', 'held', 'inCharge', 'toRelease', 'toPack', 'done']),
   pieces: z.number(), severity, discontinued: z.boolean(),
+  severityLots: z.array(z.string()).describe('lots for which inspection was switched to this severity; empty on normal and where the gate was opened under another'),
   holdReason: z.string().nullable(), attempt: z.number(), since: z.string(), demo: z.boolean(),
 });
 export type BenchRow = z.infer<typeof benchRowSchema>;
