@@ -8,6 +8,8 @@ import type { LittlePlant } from './little-plant.ts';
 import { wiseMoves } from './wise-moves.ts';
 import type { Throw } from './wise-moves.ts';
 
+fc.configureGlobal({ seed: 20261120 });
+
 const FULL_ROUTE = PLANS.find(({ id }) => id === 'ROUTE-CNMG') as InspectionPlan;
 const RELEASER = { badge: 'R-501', name: 'Releaser', roles: ['releaser'] } as const;
 const LOTS = ['A1', 'A2'];
