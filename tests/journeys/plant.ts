@@ -96,6 +96,9 @@ export class Plant {
   }
 }
 
+/** `GATEHAND_KIOSK` names another folder with a built kiosk than the one under dist. */
+const kioskBuild = process.env['GATEHAND_KIOSK'] === undefined ? {} : { kioskFolder: process.env['GATEHAND_KIOSK'] };
+
 interface Fixtures { readonly startPlant: (story?: (story: Story) => void) => Promise<Plant> }
 
 /** `startPlant` opens the invented plant, lets the story happen on its floor, and serves it. */
@@ -106,7 +109,7 @@ export const test = base.extend<Fixtures>({
     await use(async (story) => {
       const folder = mkdtempSync(join(tmpdir(), 'gatehand-journey-'));
       folders.push(folder);
-      const server = await startServer({ folder, port: 0, host: '127.0.0.1', quiet: true });
+      const server = await startServer({ folder, port: 0, host: '127.0.0.1', quiet: true, ...kioskBuild });
       const today = new Date();
       const floor = new Floor(new Date(today.getTime() - 3 * 86_400_000).toISOString());
       openThePlant(floor, today.toISOString().slice(0, 10));
