@@ -104,7 +104,8 @@ export class GhSlips extends LitElement {
   #showNewest(): void {
     requestAnimationFrame(() => {
       const list = this.renderRoot.querySelector<LitVirtualizer>('lit-virtualizer');
-      if (list !== null) list.element(this.rows.length - 1)?.scrollIntoView({ block: 'end' });
+      // Only once it has laid itself out does the list know where its end is.
+      if (list !== null) void list.layoutComplete?.then(() => list.element(this.rows.length - 1)?.scrollIntoView({ block: 'end' }));
       const whole = this.renderRoot.querySelector('.whole');
       if (whole !== null) whole.scrollTop = whole.scrollHeight;
     });

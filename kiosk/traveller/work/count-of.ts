@@ -1,3 +1,4 @@
+import { piecesFound } from '../../../shared/traveller/index.ts';
 import type { CharacteristicWork, Demand, FindingClass } from '../../../shared/traveller/index.ts';
 
 /** How one class of a counted sample stands. */
@@ -8,8 +9,7 @@ export function classTallies(work: CharacteristicWork): ClassTally[] {
   const { basis } = work.demand;
   if (basis.by !== 'attributes') return [];
   return basis.classes.map(({ class: each, plan }) => {
-    const found = work.findings.filter((finding) => finding.class === each && !finding.withdrawn)
-      .reduce((sum, { pieces, ordinals }) => sum + (ordinals.length === 0 ? pieces : ordinals.filter((ordinal) => ordinal <= plan.sampleSize).length), 0);
+    const found = piecesFound(work.findings.filter((finding) => finding.class === each && !finding.withdrawn), plan.sampleSize);
     return { class: each, found, n: plan.sampleSize, ac: plan.ac, re: plan.re };
   });
 }
