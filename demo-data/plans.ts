@@ -104,7 +104,7 @@ const FINAL_FINDINGS: readonly NonconformityKind[] = [
   { code: 'PT', name: 'Small pit off the edge', class: 'minor' },
 ];
 
-function route(id: string, name: string, inscribedCircle: number, marking: string): InspectionPlan {
+function route(id: string, name: string, inscribedCircle: number, tolerance: number, marking: string): InspectionPlan {
   return {
     id, name, appliesTo: 'lot',
     gates: [
@@ -120,7 +120,7 @@ function route(id: string, name: string, inscribedCircle: number, marking: strin
       {
         id: 'dimensions', name: 'Ground dimensions', workedOn: 'lot', bench: 'Gauge room', roles: FLOOR, cautions: ['sharpEdges'],
         characteristics: [
-          measured({ id: 'circle', name: 'Inscribed circle d', method: 'micrometer with nest', unit: 'mm', decimals: 3, lower: inscribedCircle - 0.08, upper: inscribedCircle + 0.08, target: inscribedCircle, plausible: { least: 3, most: 40 }, gaugeKind: 'micrometer', decisionRule: 'guardedAcceptance', sampling: { rule: 'variables', level: 'II', aqlPercent: 1 } }),
+          measured({ id: 'circle', name: 'Inscribed circle d', method: 'micrometer with nest', unit: 'mm', decimals: 3, lower: inscribedCircle - tolerance, upper: inscribedCircle + tolerance, target: inscribedCircle, plausible: { least: 3, most: 40 }, gaugeKind: 'micrometer', decisionRule: 'guardedAcceptance', sampling: { rule: 'variables', level: 'II', aqlPercent: 1 } }),
           measured({ id: 'thickness', name: 'Thickness s', method: 'micrometer', unit: 'mm', decimals: 3, lower: 4.63, upper: 4.89, target: 4.76, plausible: { least: 1, most: 20 }, gaugeKind: 'micrometer', decisionRule: 'guardedAcceptance', sampling: { rule: 'variables', level: 'I', aqlPercent: 1 } }),
         ],
       },
@@ -154,6 +154,6 @@ export const PLANS: readonly InspectionPlan[] = [
   furnacePlan('FURNACE-T10', 'Furnace charge, Demo tough 10', T10),
   coatingPlan('COATING-CVD', 'Coating charge, Demo layer A', 12, 2),
   coatingPlan('COATING-PVD', 'Coating charge, Demo layer B', 3, 0.7),
-  route('ROUTE-CNMG', 'Route of CNMG-D1', 12.7, 'CNMG120408-D1 F8'),
-  route('ROUTE-TNMG', 'Route of TNMG-D2', 9.525, 'TNMG160404-D2 T10'),
+  route('ROUTE-CNMG', 'Route of CNMG-D1', 12.7, 0.08, 'CNMG120408-D1 F8'),
+  route('ROUTE-TNMG', 'Route of TNMG-D2', 9.525, 0.05, 'TNMG160404-D2 T10'),
 ];

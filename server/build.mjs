@@ -7,7 +7,7 @@ const here = (file) => fileURLToPath(new URL(file, import.meta.url));
 const outdir = here('../dist/server');
 rmSync(outdir, { recursive: true, force: true });
 await build({
-  entryPoints: { main: 'main.ts', rebuild: 'rebuild.ts', demo: 'demo.ts', walk: 'walk.ts', 'start-server': 'start-server.ts', 'paint-worker': 'http/paint-worker.ts' },
+  entryPoints: { main: 'main.ts', rebuild: 'rebuild.ts', demo: 'demo.ts', backup: 'backup.ts', walk: 'walk.ts', 'start-server': 'start-server.ts', 'paint-worker': 'http/paint-worker.ts' },
   absWorkingDir: here('.'),
   outdir,
   bundle: true,

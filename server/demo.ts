@@ -1,5 +1,4 @@
 import { rmSync } from 'node:fs';
-import { join } from 'node:path';
 import { makeHistory } from '../demo-data/history.ts';
 import { KEEPER, PEOPLE } from '../demo-data/people.ts';
 import { hashPin } from './people/pin-hash.ts';
@@ -7,7 +6,7 @@ import { startServer } from './start-server.ts';
 import type { RunningServer } from './start-server.ts';
 import { endWith, stopOnSignal } from './stop-on-signal.ts';
 
-const folder = process.env['GATEHAND_DATA'] ?? join('data', 'demo');
+const folder = process.env['GATEHAND_DATA'] ?? 'data-demo';
 const port = Number(process.env['GATEHAND_PORT'] ?? 8420);
 
 /** Writes the invented history into the empty journal, as the door would have, and gives everybody a PIN. */

@@ -86,6 +86,8 @@ export function decidePerson(pen: Pen, command: PersonCommand): void {
     case 'changePin': {
       const own = command.badge === pen.stamp.by.badge;
       if (!own) pen.requireOneOf(command.type, ['keeper']);
+      // Whoever finds a kiosk signed on must not be able to take the badge over: one's own PIN changes only with the PIN so far.
+      else if (!pen.stamp.signed) refuse({ code: 'signatureMissing', command: command.type });
       return pen.write(pen.find(streamName('person', command.badge), 'person', 'person').stream, { type: 'pinChanged', own });
     }
   }

@@ -7,7 +7,7 @@ export { evolve } from './evolve.ts';
 export { possibleDispositions } from './gate/decide-common.ts';
 export type { Basis, ClassPlan, Demand, Place } from './gate/demand.ts';
 export type { Disposition, DispositionKind, Hold, HoldCause } from './gate/hold.ts';
-export { isWhole, judgedLimits } from './gate/judge.ts';
+export { isWhole, judgedLimits, piecesFound } from './gate/judge.ts';
 export type { CraterInputs, GaugeUsed, GateSlip, CommonSlip, ReadingInputs, ShrinkageInputs } from './gate/slips.ts';
 export type { CharacteristicResult, ClassResult, JudgedLimits, ResultDetail, ValueSummary, Verdict } from './gate/verdict.ts';
 export { isPassed, verdictOf } from './gate/work.ts';
