@@ -11,7 +11,8 @@ export type PaintTask =
   | { readonly what: 'label'; readonly data: BoxLabelData; readonly choice: Pick<LabelChoice, 'size' | 'dpi'> }
   | { readonly what: 'traveller'; readonly slips: readonly PrintedSlip[]; readonly about: TravellerSheetAbout };
 
-export function paintTask(task: PaintTask): Promise<Buffer> {
+/** Paints one. Never throws at once: what cannot be painted rejects. */
+export async function paintTask(task: PaintTask): Promise<Buffer> {
   switch (task.what) {
     case 'certificate': return certificatePdf(task.data);
     case 'holdTag': return holdTagPdf(task.data);

@@ -61,7 +61,9 @@ describe('a PIN', () => {
     await plant.give('keeper', { type: 'enrolPerson', badge: 'N-1', name: 'Nia Invented', roles: ['inspector'], pin: '7070' });
     const caller = new HttpCaller(plant.server.url);
     expect((await caller.signIn({ badge: 'N-1', pin: '7070' }, 'B')).status).toBe(200);
-    await caller.mustGive({ type: 'changePin', badge: 'N-1', pin: '8080' });
+    expect(refusalIn(await caller.give({ type: 'changePin', badge: 'N-1', pin: '8080' }))).toMatchObject({ code: 'signatureMissing' });
+    expect(refusalIn(await caller.give({ type: 'changePin', badge: 'N-1', pin: '8080' }, { pin: '1111' }))).toMatchObject({ code: 'wrongPin' });
+    await caller.mustGive({ type: 'changePin', badge: 'N-1', pin: '8080' }, { pin: '7070' });
     expect((await new HttpCaller(plant.server.url).signIn({ badge: 'N-1', pin: '7070' }, 'B')).status).toBe(401);
     expect((await new HttpCaller(plant.server.url).signIn({ badge: 'N-1', pin: '8080' }, 'B')).status).toBe(200);
   });
