@@ -4,7 +4,11 @@ import { css } from 'lit';
 export const deskStyles = css`
   :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--gap); align-content: start; }
   :host([working]) { gap: calc(0.55 * var(--gap)); padding-block-end: var(--target); }
-  @media (min-width: 1001px) { :host([working]) gh-kiosk-outbox { position: fixed; inset-inline-start: 0; inline-size: calc(100% - 4 * var(--target-primary) - 4.5 * var(--gap)); } }
+  @media (min-width: 1001px) {
+    :host([working]) gh-kiosk-outbox { position: fixed; inset-inline: 0; }
+    /* The keypad reaches down to the edge of the screen: the line ends where it begins. */
+    :host([working][keypad]) gh-kiosk-outbox { inset-inline-end: calc(4 * var(--target-primary) + 4.5 * var(--gap)); }
+  }
   .bar { display: flex; align-items: center; gap: calc(0.6 * var(--gap)); background: var(--slip); border-block-end: 4px double var(--line-strong); padding-inline: 4px; margin: calc(-1 * var(--pad)) calc(-1 * var(--pad)) 0; }
   .bar h1 { flex: 1; display: flex; align-items: baseline; gap: 0.5em; font-size: var(--text); font-weight: 400; min-inline-size: 0; margin: 0; }
   .bar .id { font-family: var(--face-figures); font-size: calc(1.25 * var(--text-large)); font-weight: 700; white-space: nowrap; }

@@ -13,7 +13,7 @@ import '../parts/gh-traveller-head.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { tell } from '../parts/tell.ts';
 import '../shell/gh-kiosk-outbox.ts';
-import { homeOf, routeOf, type Route } from '../shell/routes.ts';
+import { homeOf, routeOf, travellerPath, type Route } from '../shell/routes.ts';
 import { askedNow, type AskedNow } from './asked-now.ts';
 import { deskStyles } from './desk-styles.ts';
 import './gh-asked.ts';
@@ -74,6 +74,7 @@ export class GhTravellerDesk extends LitElement {
     if (view?.state !== 'open') return;
     const asked = askedNow(view.subject, this.chosen);
     if (asked.what === 'work') this.worked = asked.gate.id;
+    this.toggleAttribute('keypad', asked.what === 'work' && asked.work.demand.characteristic.kind === 'measured');
     this.#openWhenCalledFor(view.subject, asked);
     this.#startAtTop(asked);
   }
@@ -103,6 +104,7 @@ export class GhTravellerDesk extends LitElement {
     const { state: mark, word } = standingOf(subject);
     const id = encodeURIComponent(subject.id);
     return html`<gh-traveller-head .subject=${subject.id} .what=${`${words.subject[subject.kind]} · ${whatItIs(subject)}`} .state=${mark} .stateWord=${word} .facts=${headFacts(subject)}>
+        <a class="key" href=${`${travellerPath(subject.kind, subject.id)}?work`}>${words.keys.work}</a>
         <gh-button @click=${() => (this.writing = 'note')}>${words.keys.note}</gh-button>
         <gh-button mark="hold" @click=${() => (this.writing = 'hold')}>${words.keys.hold}</gh-button>
         <a class="key" href=${`/trace/${subject.kind}/${id}`}>${words.keys.trace}</a>
