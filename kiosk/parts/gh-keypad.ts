@@ -46,6 +46,8 @@ export class GhKeypad extends LitElement {
     super.connectedCallback();
     this.#listening = new AbortController();
     document.addEventListener('keydown', this.#hearAll, { signal: this.#listening.signal });
+    // A code that was scanned ends its run: its Enter is not heard here.
+    document.addEventListener('kiosk-scanned', () => this.#run.end(), { signal: this.#listening.signal });
   }
 
   override disconnectedCallback(): void {

@@ -30,6 +30,11 @@ export class TypedRun {
     return atMs - this.#lastAt <= longestPauseMs;
   }
 
+  /** The run is over: what comes next begins another, however soon. */
+  end(): void {
+    this.#lastAt = Number.NEGATIVE_INFINITY;
+  }
+
   /** Marks the run as foreign and gives back the figure shown before it. */
   disown(): string {
     this.#foreign = true;

@@ -28,7 +28,6 @@ const shownWeights = 30;
 export class GhWeighWork extends GateWork {
   static override styles = [partStyles, workStyles, css`
     .drift { background: var(--held-ground); color: var(--on-held); padding: 0.5em var(--pad); font-weight: 650; font-size: var(--text-large); line-height: 1.25; }
-    .sums { display: flex; flex-wrap: wrap; gap: 0.2em 1.6em; font-family: var(--face-figures); }
   `];
   @state() private block: readonly number[] = [];
   @state() private gauge = { kind: '', id: '' };
@@ -36,6 +35,16 @@ export class GhWeighWork extends GateWork {
   @state() private pasted = '';
   @state() private pasteFault = '';
   @state() private busy = false;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener('pagehide', this.#sendWhatIsLeft);
+  }
+  override disconnectedCallback(): void {
+    removeEventListener('pagehide', this.#sendWhatIsLeft);
+    this.#sendWhatIsLeft();
+    super.disconnectedCallback();
+  }
 
   protected override renderWork(at: WorkAt): unknown {
     const { work, gate } = at;
@@ -52,18 +61,17 @@ export class GhWeighWork extends GateWork {
         ${this.#drift(at, characteristic)}
         <gh-sample-strip .pieces=${this.#pieces(at, characteristic, weighed)} .limits=${stripLimits(characteristic, work.weights?.uncertainty ?? 0)}
           .words=${{ caption: words.weigh.last, piece: words.measure.piece, value: words.measure.value, standing: words.measure.standing }}></gh-sample-strip>
+        <div class="row">
+          ${this.block.length === 0 ? nothing : html`<gh-button ?busy=${this.busy} busy-word=${words.count.busy} @click=${() => void this.#send(at, this.block)}>${words.weigh.send(this.block.length)}</gh-button>
+            <gh-button @click=${() => (this.block = this.block.slice(0, -1))}>${words.weigh.drop}</gh-button>`}
+          <gh-button @click=${() => (this.pasting = true)}>${words.weigh.paste}</gh-button>
+        </div>
       </div>
       <gh-keypad ?hears-all=${this.refusal === null && !this.pasting} .locale=${catalogue().locale} .unit=${characteristic.unit} .words=${{ ...words.keypad, demand: words.weigh.keypad(from + this.block.length) }}
         @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#weigh(at, enteredFigure(event), gate.lotSize - weighed)}></gh-keypad>
       <div class="pile more">
-        <gh-progress .label=${words.weigh.progress} .value=${weighed} .max=${n} .text=${words.progress(weighed, n)}></gh-progress>
-        <p class="sums">${work.weights === null ? nothing : html`<span>${words.weigh.mean(written(work.weights.running.mean), characteristic.unit)}</span><span>${words.weigh.outside(work.weights.outside)}</span>`}${this.#lookDue(at)}</p>
+        <gh-progress .label=${this.#sums(at, characteristic)} .value=${weighed} .max=${n} .text=${words.progress(weighed, n)}></gh-progress>
         ${characteristic.gaugeKind === null ? nothing : html`<gh-gauge-choice .kind=${characteristic.gaugeKind} @gauge-chosen=${this.#chooseGauge}></gh-gauge-choice>`}
-        <div class="row">
-          ${this.block.length === 0 ? nothing : html`<gh-button kind="primary" ?busy=${this.busy} busy-word=${words.count.busy} @click=${() => void this.#send(at, this.block)}>${words.weigh.send(this.block.length)}</gh-button>
-            <gh-button @click=${() => (this.block = this.block.slice(0, -1))}>${words.weigh.drop}</gh-button>`}
-          <gh-button @click=${() => (this.pasting = true)}>${words.weigh.paste}</gh-button>
-        </div>
       </div>
       ${this.#pasteSheet(at, gate.lotSize - weighed)}
     </div>`;
@@ -88,12 +96,14 @@ export class GhWeighWork extends GateWork {
     return side === null ? nothing : html`<p class="drift" role="status">${travellerWords().weigh.drift(driftRun, side, format().number(target, decimals))}</p>`;
   }
 
-  #lookDue({ gate }: WorkAt) {
-    for (const work of gate.work) {
-      const next = nextLook(gate, work);
-      if (next !== null && next.made !== null) return html`<span>${travellerWords().look.next(format().count(Math.max(0, next.dueAt - next.made - this.block.length)))}</span>`;
-    }
-    return nothing;
+  /** What has been weighed, how it lies, and when the next look falls due, in one line. */
+  #sums({ gate, work: { weights } }: WorkAt, { decimals, unit }: Measured): string {
+    const words = travellerWords();
+    const { number, count } = format();
+    const due = gate.work.map((work) => nextLook(gate, work)).find((look) => look !== null && look.made !== null);
+    const look = due === undefined || due === null ? [] : [words.look.next(count(Math.max(0, due.dueAt - (due.made ?? 0) - this.block.length)))];
+    const summary = weights === null ? [] : [`${words.weigh.mean(number(weights.running.mean, decimals), unit)}, ${words.weigh.outside(weights.outside)}.`];
+    return [`${words.weigh.progress}.`, ...look, ...summary].join(' ');
   }
 
   #weigh(at: WorkAt, value: number, left: number): void {
@@ -122,6 +132,11 @@ export class GhWeighWork extends GateWork {
     if (outcome?.state === 'refused' && this.block.length === 0) this.block = values;
     return outcome?.state !== 'refused';
   }
+
+  /** Weights gathered here are entered when their person leaves the work, so that none is lost. */
+  readonly #sendWhatIsLeft = (): void => {
+    if (this.at !== null && this.block.length > 0) void this.#send(this.at, this.block);
+  };
 
   #pasteSheet(at: WorkAt, left: number) {
     const words = travellerWords();
