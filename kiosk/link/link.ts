@@ -26,6 +26,8 @@ export interface GiveOptions {
   readonly coSigner?: { readonly badge: string; readonly pin: string };
   /** Version of the command's own stream as it was shown: a later one makes the server refuse with `staleVersion`. */
   readonly seen?: number;
+  /** Where it is given while nobody is signed on, which only the opening of a plant is. */
+  readonly bench?: string;
   /** For an entry that was given before and is sent again. */
   readonly clientId?: string;
 }
@@ -178,7 +180,7 @@ export class Link {
   async #giveNow(clientId: string, command: Command, options: GiveOptions): Promise<Outcome> {
     const signed = options.pin !== undefined;
     if (this.#connection.value === 'offline') return this.#refused(clientId, { code: signed ? 'signingNeedsNetwork' : 'commandNeedsNetwork' });
-    const bench = this.#session.value?.bench ?? '';
+    const bench = this.#session.value?.bench ?? options.bench ?? '';
     const entry = { clientId, command, bench };
     // A lost answer is asked for once more; the same client id makes that harmless.
     const reply = (await this.#send(entry, options)) ?? (await this.#send(entry, options));

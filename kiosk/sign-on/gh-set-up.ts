@@ -61,7 +61,7 @@ export class GhSetUp extends LitElement {
     if (this.busy || !this.#isFilledIn()) return;
     const { plantName, address, country, name, badge, pin } = this.values;
     this.busy = true;
-    const outcome = await link.give({ type: 'openPlant', plant: { name: plantName.trim(), address: address.trim(), country, demo: false }, keeper: { badge, name: name.trim(), pin } });
+    const outcome = await link.give({ type: 'openPlant', plant: { name: plantName.trim(), address: address.trim(), country, demo: false }, keeper: { badge, name: name.trim(), pin } }, { bench: shellWords().office });
     this.busy = false;
     this.refusal = outcome.state === 'refused' ? outcome.words : null;
     if (outcome.state !== 'acknowledged') return;
