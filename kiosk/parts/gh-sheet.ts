@@ -29,10 +29,10 @@ export class GhSheet extends LitElement {
       }
       dialog.grave { border-color: var(--bad); border-style: double; border-width: calc(4 * var(--rule-strong)); }
       dialog::backdrop { background: color-mix(in srgb, var(--tray-deep) 72%, transparent); }
-      header { display: flex; align-items: start; justify-content: space-between; gap: var(--gap); padding: var(--pad) calc(1.4 * var(--pad)); border-block-end: 4px double var(--line); }
+      .head { display: flex; align-items: start; justify-content: space-between; gap: var(--gap); padding: var(--pad) calc(1.4 * var(--pad)); border-block-end: 4px double var(--line); }
       h2 { font-size: var(--text-large); line-height: 1.2; font-weight: 700; text-wrap: balance; align-self: center; }
       .content { padding: calc(1.2 * var(--pad)) calc(1.4 * var(--pad)); }
-      footer { display: flex; flex-wrap: wrap; gap: var(--gap); padding: 0 calc(1.4 * var(--pad)) calc(1.4 * var(--pad)); }
+      .actions { display: flex; flex-wrap: wrap; gap: var(--gap); padding: 0 calc(1.4 * var(--pad)) calc(1.4 * var(--pad)); }
     `,
   ];
   @property({ type: Boolean, reflect: true }) open = false;
@@ -49,12 +49,12 @@ export class GhSheet extends LitElement {
 
   override render() {
     return html`<dialog class=${this.grave ? 'grave' : ''} aria-labelledby="heading" @cancel=${this.#escaped}>
-      <header>
+      <div class="head">
         <h2 id="heading">${this.heading}</h2>
         ${this.closeWord === '' ? nothing : html`<button type="button" class="key" @click=${() => this.#close('key')}>${this.closeWord}</button>`}
-      </header>
+      </div>
       <div class="content"><slot></slot></div>
-      <footer><slot name="actions"></slot></footer>
+      <div class="actions"><slot name="actions"></slot></div>
     </dialog>`;
   }
 
