@@ -32,11 +32,11 @@ export function certificateContent({ lot, release, parents, batch, charges, coat
   const charged = (kind: Charge['kind']): string[] => lot.charges.flatMap(({ charge, current }) => charges.filter((each) => current && each.stream === charge && each.kind === kind).map(({ id }) => id));
   return {
     form: 'gatehand-certificate-1', language: 'en', demo: lot.demo, plant: { name: clip(plant.name, 80), address: clip(plant.address, 160) },
-    certificate: { number: release.certificate, issuedOn: release.at.slice(0, 10), documentType: '3.1' }, purchaser: null,
+    certificate: { number: release.certificate, issuedOn: release.at.slice(0, 10), documentType: '3.1' }, purchaser: lot.order === null ? null : { name: null, order: clip(lot.order, 60), orderLine: null },
     product: { designation: clip(lot.product.designation, 60), grade: clip(batch.grade.name, 60), coating: coating === null ? null : clip(coating, 60), specification: clip(said.specification(lot.plan, lot.planVersion), 100), marking: clip(lot.product.marking, 100) },
     lot: { number: lot.id, quantity: release.quantity, powderBatches: [batch.id], furnaceCharges: charged('furnace').slice(0, 20), coatingCharges: charged('coating').slice(0, 20) },
     gates: gates.slice(0, most.gates), measured: measured.slice(0, most.measured), concessions: concessions.slice(0, most.concessions), corrections: corrections.slice(0, most.corrections),
-    notes: [...(lot.order === null ? [] : [said.order(clip(lot.order, 60))]), ...(subjects.some(usesReduced) ? [said.reducedNote] : []), ...beyond.map(said.furtherEntries)],
+    notes: [...(subjects.some(usesReduced) ? [said.reducedNote] : []), ...beyond.map(said.furtherEntries)],
     signatures: release.signatures.map(({ badge, name, role, meaning, at }) => ({ name: clip(name, 80), badge: clip(badge, 20), role: labels.roles[role], meaning: labels.signatureMeanings[meaning], at })),
   };
 }

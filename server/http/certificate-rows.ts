@@ -1,7 +1,6 @@
 import type { CharacteristicResult, GateRecord, ResultDetail, Subject, VerdictRecord } from '../../shared/traveller/index.ts';
 import type { CertificateGate, CertificateMeasured } from '../../shared/wire/certificate-data.ts';
 import { certificateEntryWords as said } from '../../shared/words/certificate-entries.en.ts';
-import { certificateWords } from '../../shared/words/certificate.en.ts';
 import { words } from '../../shared/words/index.ts';
 
 /** Names by badge. */
@@ -66,31 +65,36 @@ function judgedRows(result: CharacteristicResult): Judged[] {
     }
     case 'limits': return detail.accept === 'mean'
       ? one(said.meanPlan(detail.summary.n), detail.summary.n, { judgedBy: 'limits', symbol: said.mean, value: detail.summary.mean, lower: detail.limits.acceptLower, upper: detail.limits.acceptUpper, unit, decimals: Math.min(6, decimals + 1) })
-      : one(said.eachPlan(detail.summary.n), detail.summary.n, countAtMost(said.outside, detail.outside));
+      : one(said.eachPlan(detail.summary.n), detail.summary.n, eachWithin(detail, unit, decimals));
     case 'everyPiece': return one(said.everyPiecePlan(format.number(detail.ejectAtMostPercent)), detail.summary.n, { judgedBy: 'limits', symbol: said.ejected, value: (100 * detail.outside) / detail.summary.n, lower: null, upper: detail.ejectAtMostPercent, unit: '%', decimals: 2 });
-    case 'interval': return one(said.intervalPlan(detail.looks), detail.looked, countAtMost(said.inLooks, detail.found));
+    case 'interval': return one(said.intervalPlan(detail.looks), detail.looked, { judgedBy: 'none', found: detail.found });
     case 'grade': return one(said.gradePlan(detail.n), detail.n, { judgedBy: 'grade', grade: detail.worst, limit: detail.worstAccepted });
     case 'once': return one(said.oncePlan, 1, { judgedBy: 'confirmed' });
   }
 }
 
-/** None may be found. Not written as Ac and Re, for no sampling table stands behind it. */
-function countAtMost(symbol: string, value: number): CertificateGate['result'] {
-  return { judgedBy: 'limits', symbol, value, lower: null, upper: 0, unit: null, decimals: 0 };
+/** The limits as judged; where a guard band has drawn them in, with one more decimal. */
+function eachWithin({ limits, outside }: Extract<ResultDetail, { by: 'limits' }>, unit: string | null, decimals: number): CertificateGate['result'] {
+  const { lower, upper, acceptLower, acceptUpper } = limits;
+  const isDrawnIn = acceptLower !== lower || acceptUpper !== upper;
+  return { judgedBy: 'each', outside, lower: acceptLower, upper: acceptUpper, unit, decimals: Math.min(6, decimals + (isDrawnIn ? 1 : 0)) };
 }
 
 /** What was measured on one subject, as its gates' last verdicts rest on it. */
 export function measuredRows(subject: Subject): CertificateMeasured[] {
-  const where = subject.kind === 'lot' ? null : `${certificateWords.workedOn[kinds[subject.kind]]} ${subject.id}`;
-  return subject.gates.flatMap((gate) => (ownVerdicts(gate).at(-1)?.verdict.results ?? []).flatMap((result) => {
+  const workedOn = { kind: kinds[subject.kind], number: subject.id };
+  return subject.gates.flatMap((gate) => {
+    const last = ownVerdicts(gate).at(-1);
+    return (last?.verdict.results ?? []).flatMap((result) => {
     const measured = measuredDetail(result.detail);
     if (measured === null) return [];
     const { summary, limits } = measured;
     return [{
-      name: clip(where === null ? result.name : said.measuredOn(result.name, where), 80), unit: result.unit, ...summary, lower: limits.lower, upper: limits.upper, decimals: result.decimals,
+      name: clip(result.name, 80), workedOn, unit: result.unit, ...summary, lower: limits.lower, upper: limits.upper, decimals: result.decimals,
       decisionRule: said.decisionRules[result.decisionRule ?? 'simple'], uncertainty: limits.uncertainty > 0 ? limits.uncertainty : null,
     }];
-  }));
+    });
+  });
 }
 
 function measuredDetail(detail: ResultDetail): Extract<ResultDetail, { by: 'limits' | 'variables' | 'everyPiece' }> | null {

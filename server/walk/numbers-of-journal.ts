@@ -1,17 +1,17 @@
 import type { Slip } from '../../shared/traveller/index.ts';
 
 /** What the journal's slips say a characteristic measured, reckoned here from the readings themselves and not from any verdict. */
-export interface MeasuredNumbers { readonly name: string; readonly decimals: number; readonly n: number; readonly mean: number; readonly s: number | null; readonly min: number; readonly max: number; readonly lower: number | null; readonly upper: number | null }
+export interface MeasuredNumbers { readonly name: string; readonly decimals: number; readonly isGuarded: boolean; readonly n: number; readonly mean: number; readonly s: number | null; readonly min: number; readonly max: number; readonly lower: number | null; readonly upper: number | null }
 /** One class of one sample by attributes. */
 export interface CountedNumbers { readonly gate: string; readonly n: number; readonly found: number; readonly ac: number; readonly re: number }
 
-interface Open { readonly name: string; readonly decimals: number; readonly lower: number | null; readonly upper: number | null; readonly values: Map<number, number>; readonly weights: number[] }
+interface Open { readonly name: string; readonly decimals: number; readonly isGuarded: boolean; readonly lower: number | null; readonly upper: number | null; readonly values: Map<number, number>; readonly weights: number[] }
 
 /** Measured characteristics of a thread, as they stood when their gate's last verdict was given. */
 export function measuredOf(slips: readonly Slip[]): MeasuredNumbers[] {
   const open = new Map<string, Open>();
   for (const { body } of slips) {
-    if (body.type === 'gateOpened') for (const { characteristic } of body.demands) if (characteristic.kind === 'measured') open.set(`${body.gate.id}/${characteristic.id}`, { name: characteristic.name, decimals: characteristic.decimals, lower: characteristic.lower, upper: characteristic.upper, values: new Map(), weights: [] });
+    if (body.type === 'gateOpened') for (const { characteristic } of body.demands) if (characteristic.kind === 'measured') open.set(`${body.gate.id}/${characteristic.id}`, { name: characteristic.name, decimals: characteristic.decimals, isGuarded: characteristic.decisionRule === 'guardedAcceptance', lower: characteristic.lower, upper: characteristic.upper, values: new Map(), weights: [] });
     if (body.type === 'readingTaken' && typeof body.value === 'number') open.get(`${body.gate}/${body.characteristic}`)?.values.set(body.ordinal, body.value);
     if (body.type === 'readingCorrected' && typeof body.to === 'number') open.get(`${body.gate}/${body.characteristic}`)?.values.set(body.ordinal, body.to);
     if (body.type === 'weightsTaken') open.get(`${body.gate}/${body.characteristic}`)?.weights.push(...body.values);

@@ -17,14 +17,20 @@ const gateResult = z.discriminatedUnion('judgedBy', [
   z.strictObject({
     judgedBy: z.literal('limits'), symbol: line(12), value: z.number(), lower: z.number().nullable(), upper: z.number().nullable(), unit: line(12).nullable(), decimals,
   }),
+  /** Every one of the n by itself within the limits it was judged by. */
+  z.strictObject({ judgedBy: z.literal('each'), outside: z.int().min(0), lower: z.number().nullable(), upper: z.number().nullable(), unit: line(12).nullable(), decimals }),
+  /** None may be found. Not written as Ac and Re, for no sampling table stands behind it. */
+  z.strictObject({ judgedBy: z.literal('none'), found: z.int().min(0) }),
   z.strictObject({ judgedBy: z.literal('grade'), grade: line(24), limit: line(24) }),
   z.strictObject({ judgedBy: z.literal('confirmed') }),
 ]);
 
+/** The subject a gate was worked on: the lot itself, or the batch or charge whose verdict stands on it. */
+const workedOn = z.strictObject({ kind: z.enum(['insertLot', 'powderBatch', 'furnaceCharge', 'coatingCharge']), number });
+
 const gateRow = z.strictObject({
   gate: line(60),
-  /** The subject the gate was worked on: the lot itself, or the batch or charge whose verdict stands on it. */
-  workedOn: z.strictObject({ kind: z.enum(['insertLot', 'powderBatch', 'furnaceCharge', 'coatingCharge']), number }),
+  workedOn,
   characteristic: line(100),
   method: line(100),
   /** Standard, level, letter, severity, AQL, in words. */
@@ -41,6 +47,7 @@ const gateRow = z.strictObject({
 
 const measuredRow = z.strictObject({
   name: line(80),
+  workedOn,
   unit: line(12).nullable(),
   n: z.int().min(1),
   mean: z.number(),
@@ -69,7 +76,8 @@ export const certificateContentSchema = z.strictObject({
     /** Type in the manner of EN 10204:2004, by agreement. */
     documentType: z.literal('3.1'),
   }),
-  purchaser: z.strictObject({ name: line(100), order: line(60).nullable(), orderLine: line(20).nullable() }).nullable(),
+  /** Whose order it is, as far as the plant knew at release. */
+  purchaser: z.strictObject({ name: line(100).nullable(), order: line(60).nullable(), orderLine: line(20).nullable() }).nullable(),
   product: z.strictObject({
     designation: line(60),
     grade: line(60),

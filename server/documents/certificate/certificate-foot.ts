@@ -112,7 +112,7 @@ function drawCheck(sheet: Sheet, data: CertificateData, words: CertificateWords)
     sheet.tag('P', () => {
       sheet.line(name, x, baseline, { ...small, face: 'narrowStrong' });
       for (const line of lines) {
-        sheet.line(line, x + 15 * mm, baseline, { face: 'narrow', size: 7.4 });
+        sheet.line(line, x + 15 * mm, baseline, { face: 'narrow', size: 7.5 });
         baseline += 9.4;
       }
     });

@@ -5,8 +5,8 @@ import type { Sheet, TextStyle } from '../sheet/sheet.ts';
 import { wrapText } from '../sheet/wrap-text.ts';
 import { writeMoment } from '../sheet/write-numbers.ts';
 
-const caption: TextStyle = { face: 'narrow', size: 7.4, ink: 'soft' };
-const value: TextStyle = { face: 'textStrong', size: 9.6 };
+const caption: TextStyle = { face: 'narrow', size: 7.5, ink: 'soft' };
+const value: TextStyle = { face: 'textStrong', size: 9 };
 
 /** Who certifies, what kind of paper it is, its number and day. */
 export function drawTitle(sheet: Sheet, data: CertificateData, words: CertificateWords): void {
@@ -36,19 +36,18 @@ export function drawDemo(sheet: Sheet, words: CertificateWords): void {
   sheet.y = y + 24;
 }
 
-/** What the goods are: a grid of captioned facts, three to a row. */
+/** What the goods are: a grid of captioned facts, four to a row. */
 export function drawFacts(sheet: Sheet, { product, lot, purchaser }: CertificateData, words: CertificateWords): void {
   const list = (numbers: readonly string[]): string => (numbers.length === 0 ? words.none : numbers.join(', '));
   const order = [purchaser?.order ?? null, purchaser?.orderLine == null ? null : words.orderLine(purchaser.orderLine)].filter((part) => part !== null);
   const rows: readonly (readonly (readonly [string, string])[])[] = [
-    [[words.designation, product.designation], [words.grade, product.grade], [words.coating, product.coating ?? words.uncoated]],
-    [[words.lot, lot.number], [words.quantity, words.pieces(lot.quantity)], [words.marking, product.marking ?? words.none]],
-    [[words.powderBatch, list(lot.powderBatches)], [words.furnaceCharge, list(lot.furnaceCharges)], [words.coatingCharge, list(lot.coatingCharges)]],
-    [[words.specification, product.specification], [words.purchaser, purchaser?.name ?? words.none], [words.order, list(order)]],
+    [[words.designation, product.designation], [words.grade, product.grade], [words.coating, product.coating ?? words.uncoated], [words.marking, product.marking ?? words.none]],
+    [[words.lot, lot.number], [words.quantity, words.pieces(lot.quantity)], [words.purchaser, purchaser?.name ?? words.none], [words.order, list(order)]],
+    [[words.powderBatch, list(lot.powderBatches)], [words.furnaceCharge, list(lot.furnaceCharges)], [words.coatingCharge, list(lot.coatingCharges)], [words.specification, product.specification]],
   ];
-  const width = sheet.width / 3;
+  const width = sheet.width / 4;
   rows.forEach((facts, i) => {
-    const style = i === 0 ? { ...value, size: 12 } : value;
+    const style = i === 0 ? { ...value, size: 10.6 } : value;
     const wrapped = facts.map(([name, text]) => ({ name, lines: wrapText(style.face, style.size, text, width - 4 * mm) }));
     const height = 15.5 + Math.max(...wrapped.map(({ lines }) => lines.length)) * style.size * 1.2;
     wrapped.forEach(({ name, lines }, column) => {

@@ -4,7 +4,8 @@ import { Sheet } from '../sheet/sheet.ts';
 import { canonicalJson } from '../signing/canonical-json.ts';
 import { drawEnd } from './certificate-foot.ts';
 import { drawDemo, drawFacts, drawStatement, drawTitle } from './certificate-head.ts';
-import { drawGates, drawMeasured } from './certificate-tables.ts';
+import { drawGates } from './gate-table.ts';
+import { drawMeasured } from './measured-table.ts';
 
 export { verificationText } from './certificate-foot.ts';
 
@@ -19,7 +20,7 @@ export const attachedName = 'data.json';
 export function certificatePdf(data: CertificateData, words: CertificateWords = certificateWords): Promise<Buffer> {
   const { number, issuedOn } = data.certificate;
   const madeAt = new Date(`${issuedOn}T00:00:00Z`);
-  const sheet = new Sheet({ title: words.documentTitle(number), language: data.language, madeAt });
+  const sheet = new Sheet({ title: words.documentTitle(number), language: data.language, madeAt, marginMm: 13 });
   sheet.doc.file(Buffer.from(canonicalJson(data), 'utf8'), {
     name: attachedName, type: 'application/json', description: words.attached, relationship: 'Data', creationDate: madeAt, modifiedDate: madeAt,
   });

@@ -82,6 +82,14 @@ export class Sheet {
     element.end();
   }
 
+  /** A cell of a table row, with the number of columns it reaches over. */
+  tableCell(type: 'TH' | 'TD', draw: () => void, row: PDFKit.PDFStructureElement, { scope, columns }: { readonly scope?: 'Row' | 'Column'; readonly columns: number }): void {
+    const element = this.element(type, row);
+    if (scope !== undefined || columns > 1) element.dictionary.data['A'] = { O: 'Table', ...(scope === undefined ? {} : { Scope: scope }), ...(columns > 1 ? { ColSpan: columns } : {}) };
+    element.add(draw);
+    element.end();
+  }
+
   /** Draws what a screen reader should pass over. */
   adorn(draw: () => void, kind: 'Layout' | 'Pagination' = 'Layout'): void {
     this.doc.markContent('Artifact', { type: kind });

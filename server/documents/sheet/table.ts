@@ -1,6 +1,9 @@
+import { mm } from './ink.ts';
 import type { Sheet, TextStyle } from './sheet.ts';
-import { ink, mm } from './ink.ts';
+import { columnGap, drawCell, layCell, type Cell, type LaidCell } from './table-cells.ts';
 import { wrapText } from './wrap-text.ts';
+
+export type { Cell, CellText } from './table-cells.ts';
 
 export interface Column {
   readonly head: string;
@@ -9,70 +12,96 @@ export interface Column {
   readonly isFigure?: boolean;
 }
 
-export interface CellText {
-  readonly text: string;
-  readonly style: TextStyle;
-  /** Set white on a bar of alarm ink, so that the word is seen from afar. */
-  readonly isBarred?: boolean;
+/** A row that names what the rows under it have in common. It stays with the first of them. */
+export interface GroupRow {
+  readonly group: readonly Cell[];
+  /** What stands in its place where the rows go on on another page. */
+  readonly again: readonly Cell[];
 }
 
-/** A cell is lines of text, or a drawing whose facts stand in other cells too. */
-export type Cell = { readonly lines: readonly CellText[] } | { readonly draw: (x: number, y: number, width: number) => void; readonly height: number };
+export type Row = readonly Cell[] | GroupRow;
 
-const padding = 1.9 * mm;
-const lineStep = 1.27;
-const headStyle: TextStyle = { face: 'narrow', size: 7.2, ink: 'soft' };
+interface LaidRow {
+  readonly cells: readonly LaidCell[];
+  readonly height: number;
+  /** Where the first line of every cell stands, points below the row's first. */
+  readonly ascent: number;
+  /** Set for the row of a group: the row that stands in its place on another page. */
+  readonly again: LaidRow | null;
+}
 
-/** A ruled table: rows stay whole, the head comes again on each page, figures line up at the right. */
-export function drawTable(sheet: Sheet, columns: readonly Column[], rows: readonly (readonly Cell[])[]): void {
+/** How much air a row has. */
+interface Setting { readonly leading: number; readonly above: number; readonly below: number; readonly inset: number }
+const roomy: Setting = { leading: 1.27, above: columnGap * 0.55, below: columnGap * 0.55, inset: 0 };
+const close: Setting = { leading: 1.2, above: 0.8, below: 1.2, inset: 1 * mm };
+
+const headStyle: TextStyle = { face: 'narrow', size: 7.5, ink: 'soft' };
+const headStep = headStyle.size * 1.15;
+
+/**
+ * A ruled table: rows stay whole, the head and the group come again on each page, figures line up at the right. `isClose` sets the rows close, for
+ * tables whose rows are lines.
+ */
+export function drawTable(sheet: Sheet, columns: readonly Column[], rows: readonly Row[], { isClose = false }: { readonly isClose?: boolean } = {}): void {
+  const setting = isClose ? close : roomy;
   const table = sheet.element('Table');
-  const heads = columns.map((column) => wrapText(headStyle.face, headStyle.size, column.head, column.width - padding));
-  const headHeight = Math.max(...heads.map((lines) => lines.length)) * headStyle.size * 1.15 + padding;
-  const prepared = rows.map((cells) => prepareRow(columns, cells));
-  sheet.need(headHeight + (prepared[0]?.height ?? 0) + padding);
-  drawHead(sheet, columns, heads, headHeight, table);
-  prepared.forEach((row) => {
-    if (sheet.need(row.height)) drawHead(sheet, columns, heads, headHeight, null);
+  const heads = columns.map((column) => wrapText(headStyle.face, headStyle.size, column.head, column.width - columnGap));
+  const headHeight = Math.max(...heads.map((lines) => lines.length)) * headStep + (isClose ? 3 : columnGap);
+  const laid = rows.map((row) => layRow(columns, row, setting));
+  const kept = (at: number): number => (laid[at]?.height ?? 0) + (laid[at]?.again === null ? 0 : laid[at + 1]?.height ?? 0);
+  sheet.need(headHeight + kept(0) + columnGap);
+  drawHead(sheet, columns, heads, headHeight, setting, table);
+  let group: LaidRow | null = null;
+  laid.forEach((row, at) => {
+    if (row.again !== null) group = row.again;
+    if (sheet.need(kept(at))) {
+      drawHead(sheet, columns, heads, headHeight, setting, null);
+      if (row.again === null && group !== null) drawRow(sheet, group, setting, null, true);
+    }
     const line = sheet.element('TR', table);
-    let x = sheet.left;
-    row.cells.forEach((cell, i) => {
-      const column = columns[i];
-      if (column === undefined) return;
-      drawCell(sheet, cell, x, column, line);
-      x += column.width;
-    });
+    drawRow(sheet, row, setting, line, row.again !== null);
     line.end();
-    sheet.y += row.height;
-    sheet.rule(sheet.left, sheet.y, sheet.width, 0.4, 'hair');
   });
   table.end();
   sheet.rule(sheet.left, sheet.y, sheet.width, 0.8, 'ink');
-  sheet.y += 3 * mm;
+  sheet.y += (isClose ? 1.2 : 3) * mm;
 }
 
-type Prepared = { readonly lines: readonly CellText[] } | Extract<Cell, { draw: unknown }>;
-
-function prepareRow(columns: readonly Column[], cells: readonly Cell[]): { readonly cells: readonly Prepared[]; readonly height: number } {
-  const wrapped = cells.map((cell, i): Prepared => {
-    if ('draw' in cell) return cell;
-    const width = (columns[i]?.width ?? 0) - padding;
-    return { lines: cell.lines.flatMap((line) => wrapText(line.style.face, line.style.size, line.text, width).map((text) => ({ ...line, text }))) };
+function layRow(columns: readonly Column[], row: Row, setting: Setting): LaidRow {
+  const cells = 'group' in row ? row.group : row;
+  let at = 0;
+  const laid = cells.map((cell) => {
+    const over = columns.slice(at, at + (cell.columns ?? 1));
+    at += over.length;
+    return layCell(cell, over.reduce((sum, { width }) => sum + width, 0), over[0]?.isFigure === true, setting.leading);
   });
-  const heights = wrapped.map((cell) => ('draw' in cell ? cell.height : cell.lines.reduce((sum, { style }) => sum + style.size * lineStep, 0)));
-  return { cells: wrapped, height: Math.max(...heights) + padding * 1.1 };
+  const ascent = Math.max(...laid.map(({ sizes }) => sizes[0] ?? 0));
+  const height = Math.max(...laid.map((cell) => cell.height + ascent - (cell.sizes[0] ?? ascent))) + setting.above + setting.below;
+  return { cells: laid, height, ascent, again: 'group' in row ? layRow(columns, row.again, setting) : null };
 }
 
-function drawHead(sheet: Sheet, columns: readonly Column[], heads: readonly (readonly string[])[], height: number, table: PDFKit.PDFStructureElement | null): void {
+function drawRow(sheet: Sheet, { cells, height, ascent }: LaidRow, { above, inset }: Setting, line: PDFKit.PDFStructureElement | null, isGroup: boolean): void {
+  if (isGroup) sheet.bar(sheet.left, sheet.y, sheet.width, height, 'wash');
+  let x = sheet.left + inset;
+  for (const cell of cells) {
+    drawCell(sheet, cell, x, sheet.y + above, ascent, line);
+    x += cell.width;
+  }
+  sheet.y += height;
+  sheet.rule(sheet.left, sheet.y, sheet.width, 0.4, 'hair');
+}
+
+function drawHead(sheet: Sheet, columns: readonly Column[], heads: readonly (readonly string[])[], height: number, { inset }: Setting, table: PDFKit.PDFStructureElement | null): void {
   const { y } = sheet;
   sheet.rule(sheet.left, y, sheet.width, 0.8, 'ink');
   const row = table === null ? null : sheet.element('TR', table);
-  let x = sheet.left;
+  let x = sheet.left + inset;
   columns.forEach((column, i) => {
     const lines = heads[i] ?? [];
     const at = x;
     const draw = (): void => lines.forEach((line, n) => {
-      const baseline = y + height - padding / 2 - (lines.length - 1 - n) * headStyle.size * 1.15 - 1;
-      sheet.line(line, at, baseline, { ...headStyle, isFigure: column.isFigure === true }, column.width - padding);
+      const baseline = y + height - 3.5 - (lines.length - 1 - n) * headStep;
+      sheet.line(line, at, baseline, { ...headStyle, isFigure: column.isFigure === true }, column.width - columnGap);
     });
     // On later pages the head is for the eye only: a screen reader has it from the first.
     if (row === null) sheet.adorn(draw, 'Pagination');
@@ -82,38 +111,4 @@ function drawHead(sheet: Sheet, columns: readonly Column[], heads: readonly (rea
   row?.end();
   sheet.y += height;
   sheet.rule(sheet.left, sheet.y, sheet.width, 0.4, 'ink');
-}
-
-function drawCell(sheet: Sheet, cell: Prepared, x: number, column: Column, row: PDFKit.PDFStructureElement): void {
-  if ('draw' in cell) {
-    sheet.adorn(() => cell.draw(x, sheet.y, column.width - padding));
-    sheet.tag('TD', () => undefined, row);
-    return;
-  }
-  let y = sheet.y + padding * 0.55;
-  for (const { text, style, isBarred } of cell.lines) {
-    if (isBarred === true) sheet.bar(x - 1.5, y, sheet.textWidth(text, style) + 3, style.size * lineStep - 0.6, 'alarm');
-    y += style.size * lineStep;
-  }
-  sheet.tag('TD', () => {
-    let baseline = sheet.y + padding * 0.55;
-    for (const { text, style, isBarred } of cell.lines) {
-      sheet.line(text, x, baseline + style.size, { ...style, ink: isBarred === true ? 'paper' : style.ink ?? 'ink', isFigure: column.isFigure === true }, column.width - padding);
-      baseline += style.size * lineStep;
-    }
-  }, row);
-}
-
-/** Fills a cell of readings: the limits as posts, the span from least to greatest as a beam, the mean as a notch. */
-export function drawSpan(sheet: Sheet, span: { readonly min: number; readonly mean: number; readonly max: number; readonly lower: number | null; readonly upper: number | null }, x: number, y: number, width: number): void {
-  const { doc } = sheet;
-  const marks = [span.min, span.max, ...(span.lower === null ? [] : [span.lower]), ...(span.upper === null ? [] : [span.upper])];
-  const [least, most] = [Math.min(...marks), Math.max(...marks)];
-  const reach = most - least || 1;
-  const at = (value: number): number => x + width * (0.08 + (0.84 * (value - least)) / reach);
-  const middle = y + 6.2;
-  doc.rect(x, middle - 0.2, width, 0.4).fill(ink.rule);
-  for (const limit of [span.lower, span.upper]) if (limit !== null) doc.rect(at(limit) - 0.5, middle - 4.5, 1, 9).fill(ink.ink);
-  doc.rect(at(span.min), middle - 1.6, Math.max(0.8, at(span.max) - at(span.min)), 3.2).fill(ink.soft);
-  doc.rect(at(span.mean) - 0.9, middle - 3, 1.8, 6).fill(ink.ink);
 }

@@ -16,3 +16,9 @@ declare namespace PDFKit.Mixins {
     placement?: 'Block' | 'Inline';
   }
 }
+declare namespace PDFKit {
+  interface PDFStructureElement {
+    /** The element as it is written; `A` holds its attributes (ISO 32000-1, 14.8.5). */
+    readonly dictionary: { readonly data: Record<string, unknown> };
+  }
+}

@@ -40,8 +40,8 @@ describe('the page', () => {
       certificate.number, certificate.issuedOn, lot.number, `${lot.quantity} pieces`, ...lot.powderBatches, ...lot.furnaceCharges, ...lot.coatingCharges,
       product.designation, product.grade, product.coating, product.specification, product.marking, purchaser?.name, purchaser?.order, data.plant.name, data.plant.address,
       ...data.gates.flatMap(({ gate, workedOn, characteristic, method, plan, n, by, at }) => [gate, workedOn.number, characteristic, method, plan, String(n), `${by.name} (${by.badge})`, writeMoment(at)]),
-      ...data.measured.flatMap(({ name, n, mean, s, min, max, lower, upper, decimals, decisionRule, uncertainty }) => [
-        name, String(n), decisionRule, writeNumber(mean, decimals + 1, language),
+      ...data.measured.flatMap(({ name, workedOn, n, mean, s, min, max, lower, upper, decimals, decisionRule, uncertainty }) => [
+        name, workedOn.number, String(n), decisionRule, writeNumber(mean, decimals + 1, language),
         ...[s, uncertainty].flatMap((value) => (value === null ? [] : [writeNumber(value, decimals + 1, language)])),
         ...[min, max, lower, upper].flatMap((value) => (value === null ? [] : [writeNumber(value, decimals, language)])),
       ]),
@@ -51,10 +51,12 @@ describe('the page', () => {
       data.verification.shortCode, data.verification.keyId,
     ];
     for (const words of expected) expect(text, String(words)).toContain(words ?? 'missing');
-    for (const { result } of data.gates) {
-      if (result.judgedBy === 'found') expect(text).toContain(`Ac ${result.acceptance}, Re ${result.rejection}`);
+    for (const { result, n } of data.gates) {
+      if (result.judgedBy === 'found') expect(text).toContain(`${n} ${result.found} found Ac ${result.acceptance}, Re ${result.rejection}`);
       if (result.judgedBy === 'statistic') expect(text).toContain(`≥ ${writeNumber(result.limit, result.decimals, language)}`);
       if (result.judgedBy === 'limits') expect(text).toContain(writeNumber(result.value, result.decimals, language));
+      if (result.judgedBy === 'each') expect(text).toContain(`${result.outside === 0 ? `all ${n} within` : `${result.outside} of ${n} outside`} ${writeNumber(result.lower ?? Number.NaN, result.decimals, language)} … ${writeNumber(result.upper ?? Number.NaN, result.decimals, language)} ${result.unit ?? ''}`);
+      if (result.judgedBy === 'none') expect(text).toContain(`${n} none found none`);
       if (result.judgedBy === 'grade') expect(text).toContain(result.grade);
     }
     expect(text.replace(/ /g, '')).toContain(data.verification.digest);
@@ -63,20 +65,23 @@ describe('the page', () => {
 
   it('keeps a rejection beside its re-inspection and a concession in plain sight', () => {
     const text = textOf(file);
-    expect(text).toMatch(/REJECTED.*ACCEPTED re-inspection/);
-    expect(text).toContain('ON CONCESSION');
+    expect(text).toMatch(/Final visual lot L26-004217 Günter Weiß \(3401\) 2026-11-16 10:21 \+01:00 REJECTED.*4 found Ac 2, Re 3 REJECTED.*Final visual lot L26-004217 re-inspection Günter/);
+    expect(text).toMatch(/2026-11-17 09:48 \+01:00 ON CONCESSION.*9 found Ac 7, Re 8 conceded/);
     expect(text).toContain('except as granted by concession below');
     expect(text).toContain('CONCESSION For 1180 pieces');
   });
 
-  it('says on every page that demo data is invented, numbers its pages and repeats the table head', () => {
-    const pages = Number(/Pages:\s+(\d+)/.exec(run('pdfinfo', file))?.[1]);
-    expect(pages).toBe(2);
+  it('says on every page that demo data is invented, numbers its pages and repeats the head of the table and of the verdict', async () => {
+    const [first] = sampleContent.gates;
+    const path = await write('many.pdf', sealCertificate({ ...sampleContent, gates: Array.from({ length: 60 }, () => first ?? []).flat(), measured: [] }, plantKey));
+    const pages = Number(/Pages:\s+(\d+)/.exec(run('pdfinfo', path))?.[1]);
+    expect(pages).toBe(3);
     for (let page = 1; page <= pages; page += 1) {
-      const text = run('pdftotext', '-f', String(page), '-l', String(page), file, '-');
+      const text = run('pdftotext', '-f', String(page), '-l', String(page), path, '-');
       expect(text).toContain('INVENTED DEMO DATA');
       expect(text).toContain(`Page ${page} of ${pages}`);
-      expect(text).toContain('Gate, worked on');
+      for (const head of ['Method', 'Limit', 'Verdict', 'Powder lab release', 'powder batch P26-0311']) expect(text, `page ${page}`).toContain(head);
+      expect(text.includes('continued'), `page ${page}`).toBe(page > 1);
     }
   });
 
