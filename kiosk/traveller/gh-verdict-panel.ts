@@ -29,7 +29,8 @@ export class GhVerdictPanel extends LitElement {
     const { labels } = catalogue();
     const word = verdict.accepted ? labels.verdicts.accepted : labels.verdicts.rejected;
     const whole = catalogue().verdictSentence(verdict, reader);
-    const sentence = whole.startsWith(`${word}: `) ? whole.slice(word.length + 2) : whole;
+    // The word stands large above; what it rests on follows it: "Rejected", "at 2 of 7 characteristics: …".
+    const sentence = whole.startsWith(word) ? whole.slice(word.length).replace(/^:?\s*/, '') : whole;
     const lines = catalogue().verdictLines(verdict, reader);
     return html`<gh-verdict state=${verdict.accepted ? 'accepted' : 'rejected'} .word=${word} .sentence=${sentence}>
       <div>

@@ -18,7 +18,9 @@ export async function pressPin(kiosk: Kiosk, pin: string, key: 'Sign' | 'Sign on
 export async function tabTo(kiosk: Kiosk, name: string | RegExp, most = 60): Promise<void> {
   const seen: string[] = [];
   for (let step = 0; step < most; step += 1) {
-    await kiosk.press('Tab');
+    // A person's finger rests on a key; keys as quick as a gauge's would be taken for one.
+    kiosk.keystrokes += 1;
+    await kiosk.page.keyboard.press('Tab', { delay: 50 });
     const here = await kiosk.page.evaluate(focusedName);
     if (typeof name === 'string' ? here === name : name.test(here)) return;
     seen.push(here);
@@ -26,11 +28,17 @@ export async function tabTo(kiosk: Kiosk, name: string | RegExp, most = 60): Pro
   throw new Error(`Tab never came to ${name}; it passed ${seen.join(' | ')}`);
 }
 
-/** What the focused element is called, seen through shadow roots. */
+/** What the focused element is called, seen through shadow roots and slots. */
 function focusedName(): string {
+  const textOf = (node: Node): string => {
+    if (node instanceof HTMLSlotElement) return node.assignedNodes({ flatten: true }).map(textOf).join(' ');
+    if (node instanceof Element && node.localName.startsWith('gh-') && node.shadowRoot !== null) return [...node.shadowRoot.childNodes].map(textOf).join(' ');
+    if (node.nodeType === Node.TEXT_NODE) return node.textContent ?? '';
+    return node instanceof Element && node.localName !== 'style' ? [...node.childNodes].map(textOf).join(' ') : '';
+  };
   let focused = document.activeElement;
   while (focused?.shadowRoot?.activeElement) focused = focused.shadowRoot.activeElement;
   if (focused === null) return '';
-  const labels = focused instanceof HTMLInputElement || focused instanceof HTMLTextAreaElement ? [...(focused.labels ?? [])] : [];
-  return (focused.getAttribute('aria-label') ?? (labels.length > 0 ? labels.map(({ textContent }) => textContent).join(' ') : focused.textContent) ?? '').replaceAll(/\s+/g, ' ').trim();
+  const labels = focused instanceof HTMLInputElement || focused instanceof HTMLTextAreaElement ? [...(focused.labels ?? [])].map(textOf).join(' ') : '';
+  return (focused.getAttribute('aria-label') ?? (labels === '' ? textOf(focused) : labels)).replaceAll(/\s+/g, ' ').trim();
 }
