@@ -1,7 +1,7 @@
 import { defineConfig } from 'vite';
 
 // While developing, a server on this address answers what the kiosk asks; the built kiosk is served by that server itself.
-const server = process.env['GATEHAND_SERVER'] ?? 'http://127.0.0.1:8080';
+const server = process.env['GATEHAND_SERVER'] ?? 'http://127.0.0.1:8420';
 
 export default defineConfig({
   root: import.meta.dirname,

@@ -8,7 +8,9 @@ import { partStyles } from '../parts/part-styles.ts';
 import { tell } from '../parts/tell.ts';
 import { chooseTheme, setTrueSize, type Theme } from '../theme/choose-theme.ts';
 import { rememberedSize, rememberedTheme, rememberSize, rememberTheme } from './kiosk-memory.ts';
+import { goTo } from './navigation.ts';
 import { shellWords } from './words.ts';
+import type { Role } from '../../shared/traveller/index.ts';
 
 /** Width of a bank card, mm (ISO/IEC 7810, ID-1: 85.60 mm; from memory). */
 const cardMm = 85.6;
@@ -45,12 +47,18 @@ export class GhKioskMenu extends LitElement {
           <gh-button kind="primary" @click=${() => tell(this, 'person-wanted')}>${words.changePerson}</gh-button>
           <gh-button mark="locked" @click=${() => void link.signOut()}>${words.signOff}</gh-button>
         </div>
+        ${session === null ? nothing : html`<div class="row">${pagesOf(session.roles).map(({ path, text }) => html`<gh-button @click=${() => this.#open(path)}>${text}</gh-button>`)}</div>`}
         <gh-select-list columns="2" .label=${words.look} .value=${this.theme ?? ''} .options=${looks} @option-chosen=${this.#chooseLook}></gh-select-list>
         <div>
           ${this.sizing ? this.#size() : html`<gh-button @click=${() => (this.sizing = true)}>${words.trueSize}</gh-button>`}
         </div>
       </div>
     </gh-sheet>`;
+  }
+
+  #open(path: string): void {
+    tell(this, 'menu-closed');
+    goTo(path);
   }
 
   #size() {
@@ -75,6 +83,16 @@ export class GhKioskMenu extends LitElement {
     rememberTheme(this.theme);
     chooseTheme(this.theme);
   };
+}
+
+/** Pages of the keeper's desk that others need too; keepers find them under their tab as well. */
+function pagesOf(roles: readonly Role[]): readonly { readonly path: string; readonly text: string }[] {
+  const { myPin, gauges, journal } = shellWords().pages;
+  return [
+    { path: '/keeper/pin', text: myPin },
+    ...(roles.includes('lab') || roles.includes('engineer') ? [{ path: '/keeper/gauges', text: gauges }] : []),
+    ...(roles.includes('engineer') ? [{ path: '/keeper/journal', text: journal }] : []),
+  ];
 }
 
 declare global {

@@ -32,6 +32,7 @@ export const kioskShellWords = {
   close: 'Close',
   cancel: 'Cancel',
   menu: 'This kiosk',
+  pages: { myPin: 'My PIN', gauges: 'Gauges', journal: 'Journal' },
   personKey: 'Change person, look, bench',
   personAt: (name: string, bench: string) => `${name} at ${bench}`,
   changePerson: 'Change person',
