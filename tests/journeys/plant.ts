@@ -48,8 +48,23 @@ export class Kiosk {
   /** Starts counting effort anew. */
   countFromHere(): void { this.touches = 0; this.keystrokes = 0; }
   async offline(off: boolean): Promise<void> { await this.#context.setOffline(off); }
-  /** A wedge scanner: the whole text at once, then Enter. */
-  async scan(text: string): Promise<void> { await this.page.keyboard.type(text, { delay: 1 }); await this.page.keyboard.press('Enter'); }
+  /**
+   * A scanner that types: the whole text and Enter at its own even pace, control characters with the Ctrl key (ASCII, ISO/IEC 646).
+   * The keys carry the times of the device, so that a slow machine does not make it a person's typing.
+   */
+  async scan(text: string): Promise<void> {
+    const device = await this.#context.newCDPSession(this.page);
+    const begun = Date.now() / 1000;
+    for (const [at, character] of [...text, '\r'].entries()) {
+      const ctrl = character < ' ' && character !== '\r';
+      const key = character === '\r' ? 'Enter' : ctrl ? String.fromCharCode(character.charCodeAt(0) + 0x40) : character;
+      const typed = ctrl ? {} : { text: character };
+      const stroke = { key, modifiers: ctrl ? 2 : 0, timestamp: begun + at * 0.004, ...(character === '\r' ? { windowsVirtualKeyCode: 13 } : {}) };
+      await device.send('Input.dispatchKeyEvent', { type: ctrl ? 'rawKeyDown' : 'keyDown', ...stroke, ...typed });
+      await device.send('Input.dispatchKeyEvent', { type: 'keyUp', ...stroke });
+    }
+    await device.detach();
+  }
   /** A picture for the docs. */
   async picture(name: string): Promise<void> { await this.page.screenshot({ path: join('docs', 'pictures', `${name}.png`), animations: 'disabled' }); }
   /** A gauge that types: the figure at once, then Enter. It is no effort of the person's. */
