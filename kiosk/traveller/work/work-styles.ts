@@ -31,6 +31,6 @@ export const workStyles = [linkKey, css`
     .work > gh-keypad { --key-size: calc(18 * var(--true-mm)); }
     /* On an upright tablet the whole keypad stays in sight below the strip. */
     .work > gh-keypad { --key-size: calc(16 * var(--true-mm)); }
-    gh-sample-strip { --strip-height: 115px; }
+    gh-sample-strip { --strip-height: 105px; }
   }
 `];
