@@ -20,7 +20,7 @@ export async function tabTo(kiosk: Kiosk, name: string | RegExp, most = 60): Pro
   for (let step = 0; step < most; step += 1) {
     // A person's finger rests on a key; keys as quick as a gauge's would be taken for one.
     kiosk.keystrokes += 1;
-    await kiosk.page.keyboard.press('Tab', { delay: 50 });
+    await kiosk.page.keyboard.press('Tab', { delay: 90 });
     const here = await kiosk.page.evaluate(focusedName);
     if (typeof name === 'string' ? here === name : name.test(here)) return;
     seen.push(here);
