@@ -1,13 +1,14 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { deskWords } from '../desk/words.ts';
+import { showDay, showFigure } from '../desk/show.ts';
+import { deskWords, labels } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import type { StateName } from '../parts/state-name.ts';
 import '../parts/gh-button.ts';
 import '../parts/gh-verdict.ts';
-import { verifyCertificateOf, verifyFile, type FileVerdict } from './verify-file.ts';
+import { verifyCertificateOf, verifyFile, type FileCheck, type FileVerdict, type Sealed } from './verify-file.ts';
 
 const markOf: Readonly<Record<FileVerdict, StateName>> = { genuine: 'accepted', withdrawn: 'recalled', altered: 'rejected', notOurs: 'refused', failed: 'caution' };
 
@@ -20,12 +21,13 @@ export class GhVerifyCertificate extends LitElement {
     label { display: grid; gap: 0.2em; }
   `];
   @property() lot = '';
-  @state() private verdict: FileVerdict | null = null;
+  @state() private check: FileCheck | null = null;
   @state() private busy = false;
 
   override render() {
-    const said = this.verdict === null ? { word: '', sentence: '' } : words.verified[this.verdict];
-    const result = html`<gh-verdict state=${this.verdict === null ? 'waiting' : markOf[this.verdict]} word=${said.word} sentence=${said.sentence}></gh-verdict>`;
+    const { check } = this;
+    const said = check === null ? { word: '', sentence: '' } : words.verified[check.verdict];
+    const result = html`<gh-verdict state=${check === null ? 'waiting' : markOf[check.verdict]} word=${said.word} sentence=${said.sentence}>${check === null || check.sealed === null ? nothing : this.#sealed(check.sealed)}</gh-verdict>`;
     if (this.lot !== '') return html`<div><gh-button .busy=${this.busy} busy-word=${deskWords.busy} @click=${() => void this.#check(verifyCertificateOf(this.lot))}>${words.verify}</gh-button>${result}</div>`;
     return html`<section class="sheet" aria-labelledby="title">
       <h2 id="title">${words.verifyTitle}</h2>
@@ -41,10 +43,15 @@ export class GhVerifyCertificate extends LitElement {
     if (file !== undefined) void this.#check(verifyFile(file));
   }
 
-  async #check(checking: Promise<FileVerdict>): Promise<void> {
+  /** The pages are only a picture of what is sealed: the reader compares. */
+  #sealed({ number, lot, designation, quantity, issuedOn }: Sealed) {
+    return html`<p>${words.sealed(number, lot, designation, labels.pieces(quantity, showFigure(quantity)), showDay(issuedOn))}</p>`;
+  }
+
+  async #check(checking: Promise<FileCheck>): Promise<void> {
     this.busy = true;
-    this.verdict = null;
-    this.verdict = await checking;
+    this.check = null;
+    this.check = await checking;
     this.busy = false;
   }
 }

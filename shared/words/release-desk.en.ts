@@ -116,6 +116,7 @@ export const releaseDeskWords = {
     notOurs: { word: 'Not ours', sentence: 'This file carries no certificate that was sealed with this plant’s key.' },
     failed: { word: 'Not verified', sentence: 'The file could not be sent to the server or is not a PDF. Nothing was decided about it.' },
   },
+  sealed: (number: string, lot: string, designation: string, pieces: string, day: string) => `Sealed is: certificate ${number}, lot ${lot}, ${designation}, ${pieces}, issued ${day}. Compare the pages with this.`,
   withdraw: 'Withdraw the release',
   withdrawHeading: (lot: string) => `Withdraw the release of lot ${lot}`,
   withdrawMeaning: 'Release withdrawn by',
