@@ -84,12 +84,12 @@ export class GhOpenLot extends LitElement {
     this.products = products;
     this.grades = grades;
   }
-  /** Powder of the product's grade; whether it is released the server knows. */
+  /** Released powder of the product's grade. The server has the last word: it may be held by the time the lot is opened. */
   async #readBatches(): Promise<void> {
     const product = this.products.find(({ id }) => id === this.values.product);
     const grade = this.grades.find(({ id }) => id === product?.grade);
     const { rows } = await link.ask<{ rows: readonly BenchRow[] }>('/api/batches').catch(nothingOfIt({ rows: [] }));
-    this.batches = rows.filter(({ standing, title }) => standing !== 'held' && (title === grade?.name || title === grade?.id));
+    this.batches = rows.filter(({ standing, title }) => standing === 'done' && (title === grade?.name || title === grade?.id));
   }
 }
 

@@ -57,7 +57,7 @@ export class GhWeighWork extends GateWork {
     const written = (value: number | null): string => (value === null ? '–' : number(value, characteristic.decimals));
     return html`<div class="work">
       <div class="pile">
-        <gh-demand .context=${this.contextOf(at)} .demand=${words.weigh.demand(from + this.block.length)} .hint=${words.weigh.hint(written(characteristic.target), written(characteristic.lower), written(characteristic.upper), characteristic.unit)}></gh-demand>
+        <gh-demand .context=${[this.contextOf(at), ...powderOf(at)].join(' · ')} .demand=${words.weigh.demand(from + this.block.length)} .hint=${words.weigh.hint(written(characteristic.target), written(characteristic.lower), written(characteristic.upper), characteristic.unit)}></gh-demand>
         ${this.#drift(at, characteristic)}
         <gh-sample-strip .pieces=${this.#pieces(at, characteristic, weighed)} .limits=${stripLimits(characteristic, work.weights?.uncertainty ?? 0)}
           .words=${{ caption: words.weigh.last, piece: words.measure.piece, value: words.measure.value, standing: words.measure.standing }}></gh-sample-strip>
@@ -168,6 +168,12 @@ export class GhWeighWork extends GateWork {
     this.gauge = event.detail;
     if (this.gauge.id !== '') void this.at?.store.bring(`gauge:${this.gauge.id}`).catch(() => undefined);
   };
+}
+
+/** The powder a lot is pressed from, with its shrinkage: what the press is set by. */
+function powderOf({ subject }: WorkAt): readonly string[] {
+  if (subject.kind !== 'lot') return [];
+  return [`${subject.batch}: ${travellerWords().facts.shrinkage} ${format().number(subject.press.linearShrinkagePercent, 2)} %`];
 }
 
 declare global {
