@@ -1,5 +1,5 @@
-import type { Command, NewSlip, Refusal, SlipBody, Stamp } from '../../shared/traveller/index.ts';
-import { decide, NotAtHand, streamOf } from '../../shared/traveller/index.ts';
+import type { AnyState, Command, NewSlip, Refusal, SlipBody, Stamp } from '../../shared/traveller/index.ts';
+import { decide, evolve, NotAtHand, streamOf } from '../../shared/traveller/index.ts';
 import type { Envelope } from '../../shared/wire/command-schema.ts';
 import { readCommand } from '../../shared/wire/read-command.ts';
 import type { DoorRefusal, Reply } from '../../shared/wire/reply.ts';
@@ -11,11 +11,11 @@ import type { PinDesk } from '../people/pin-desk.ts';
 import { Turns } from '../people/turns.ts';
 import { commandDigest } from './command-digest.ts';
 import { newPinOf, withNewPin } from './new-pin.ts';
-import { activePerson } from './person-at-hand.ts';
+import { activePerson, personAtHand } from './person-at-hand.ts';
 import { Seeds } from './seeds.ts';
-import { checkSignatures, type Signatures } from './signatures.ts';
+import { checkSignatures, unsigned, type Signatures } from './signatures.ts';
 import { stamped } from './stamped.ts';
-import { StateCache, type KnownStream } from './state-cache.ts';
+import { settled, StateCache, type KnownStream } from './state-cache.ts';
 import { told } from './told.ts';
 
 /** Who gives a command: the badge signed on, or null for nobody. */
@@ -39,7 +39,9 @@ const mostUnderWay = 20_000;
 
 type StreamsRead = ReadonlyMap<string, KnownStream>;
 type Stamped = Pick<Entry, 'clientId' | 'at' | 'by' | 'bench'>;
-type Draft = { readonly missing: string } | { readonly slips: readonly NewSlip[]; readonly read: StreamsRead; readonly stamp: Stamp } | { readonly refusal: Refusal | DoorRefusal; readonly read: StreamsRead } | { readonly missing: string };
+/** A receipt as it is answered. */
+type Written = Pick<Receipt, 'clientId' | 'answer' | 'repeated'> & { readonly slips: readonly StampedSlip[] };
+type Draft = { readonly missing: string } | { readonly slips: readonly NewSlip[]; readonly after: ReadonlyMap<string, AnyState>; readonly read: StreamsRead; readonly stamp: Stamp } | { readonly refusal: Refusal | DoorRefusal; readonly read: StreamsRead } | { readonly missing: string };
 interface Asked { readonly envelope: Envelope; readonly digest: string; readonly badge: string | null; readonly signatures: Exclude<Signatures, { readonly refusal: DoorRefusal }> }
 
 /** The one way in: every command, by whichever wire it comes, is read, decided and made durable here. */
@@ -86,9 +88,11 @@ export class Door {
   async record(stream: string, by: string, clientId: string, make: () => Promise<SlipBody>): Promise<readonly StampedSlip[]> {
     for (let attempt = 1; ; attempt += 1) {
       const body = await make();
-      const read = new Map([[stream, await this.states.fresh(stream)]]);
+      const known = await this.states.fresh(stream);
+      const stampedWith = { clientId, at: this.#at(), by, bench: 'server' };
+      const after = new Map([[stream, evolve(known.state, { ...stampedWith, stream, version: known.version + 1, body })]]);
       try {
-        return (await this.#write({ clientId, at: this.#at(), by, bench: 'server' }, [{ stream, body }], read, undefined)).slips.map(stamped);
+        return (await this.#write(stampedWith, [{ stream, body }], after, new Map([[stream, known]]), undefined)).slips;
       } catch (fault) {
         if (!(fault instanceof StaleVersion) || attempt >= mostDecisions) throw fault;
       }
@@ -97,9 +101,9 @@ export class Door {
 
   async #answer(envelope: Envelope, giver: Giver): Promise<Reply> {
     try {
-      const by = giver === null ? null : await activePerson(this.states, giver.badge);
+      const by = giver === null ? null : personAtHand(this.states, giver.badge) ?? await activePerson(this.states, giver.badge);
       if (by === null && envelope.command.type !== 'openPlant') return told({ code: (await this.states.fresh('plant:plant')).state === null ? 'setUpFirst' : 'notSignedIn' });
-      const signatures = await checkSignatures(this.#parts.pins, this.states, envelope, by);
+      const signatures = envelope.pin === undefined ? unsigned : await checkSignatures(this.#parts.pins, this.states, envelope, by);
       if ('refusal' in signatures) return told(signatures.refusal);
       return await this.#carryOut({ envelope, digest: commandDigest(by?.badge ?? '', envelope.command), badge: by?.badge ?? null, signatures });
     } catch (fault) {
@@ -124,12 +128,11 @@ export class Door {
         if (!(await this.#stillStands(draft.read))) continue;
         return (await this.#earlierReply(asked)) ?? told(draft.refusal);
       }
-      const { slips, read, stamp } = draft;
+      const { slips, after, read, stamp } = draft;
       // Nothing is awaited between the decision and the hand-over: of two commands in one turn the second must see the first.
-      const write = (): Promise<Receipt> => this.#write({ clientId, at: stamp.at, by: stamp.by.badge, bench }, slips, read, asked.digest);
+      const write = (): Promise<Written> => this.#write({ clientId, at: stamp.at, by: stamp.by.badge, bench }, slips, after, read, asked.digest);
       try {
-        const receipt = await (pin === null ? write() : this.#pinTurns.take(pin.badge, () => withNewPin(this.#parts.vault, pin, write)));
-        return replyOf(receipt, asked.digest);
+        return replyOf(await (pin === null ? write() : this.#pinTurns.take(pin.badge, () => withNewPin(this.#parts.vault, pin, write))), asked.digest);
       } catch (fault) {
         if (!(fault instanceof StaleVersion)) throw fault;
       }
@@ -156,7 +159,7 @@ export class Door {
         if (actual !== seen) return { refusal: { code: 'staleVersion', stream, seen, actual }, read };
       }
       const decision = decide(known, command, stamp);
-      return 'refusal' in decision ? { refusal: decision.refusal, read } : { slips: decision.slips, read, stamp };
+      return 'refusal' in decision ? { refusal: decision.refusal, read } : { ...decision, read, stamp };
     } catch (missing) {
       if (!(missing instanceof NotAtHand)) throw missing;
       return { missing: missing.stream };
@@ -164,7 +167,7 @@ export class Door {
   }
 
   /** Hands slips to the journal and takes them into the states at once, so that the next command of this very turn is decided on them. */
-  async #write(stampedWith: Stamped, slips: readonly NewSlip[], read: StreamsRead, answer: string | undefined): Promise<Receipt> {
+  async #write(stampedWith: Stamped, slips: readonly NewSlip[], after: ReadonlyMap<string, AnyState>, read: StreamsRead, answer: string | undefined): Promise<Written> {
     const bodies = new Map<string, SlipBody[]>();
     for (const { stream, body } of slips) {
       const own = bodies.get(stream);
@@ -172,21 +175,20 @@ export class Door {
       else own.push(body);
     }
     const appended = this.#parts.journal.append(entryOf(stampedWith, bodies, read, answer));
-    const underWay = appended.then(ignore, ignore);
-    const { at, by, bench } = stampedWith;
-    for (const [stream, own] of bodies) {
+    for (const [stream, state] of after) {
       const decidedOn = read.get(stream);
-      if (decidedOn !== undefined) this.states.advance(stream, decidedOn, own, { at, by, bench }, underWay);
+      if (decidedOn !== undefined) this.states.advance(stream, decidedOn, state, appended);
     }
     try {
-      const receipt = await appended;
+      const { slips: stored, repeated, answer: kept } = await appended;
+      const news = stored.map(stamped);
       // A repeated entry wrote nothing: what was taken into the states did not happen a second time.
-      if (receipt.repeated) this.#forget(read, bodies.keys());
+      if (repeated) this.#forget(read, bodies.keys());
       else {
-        for (const stream of bodies.keys()) this.states.settle(stream, underWay);
-        this.#tell(receipt);
+        for (const stream of bodies.keys()) this.states.settle(stream, appended);
+        for (const hear of this.#listeners) hear(news);
       }
-      return receipt;
+      return { clientId: stampedWith.clientId, slips: news, repeated, answer: kept };
     } catch (fault) {
       this.#forget(read, read.keys());
       throw fault;
@@ -195,7 +197,7 @@ export class Door {
 
   /** A refusal may rest only on what is durable. Waits for what is under way, and says whether what was read had really happened. */
   async #stillStands(read: StreamsRead): Promise<boolean> {
-    for (const { underWay } of read.values()) await underWay;
+    for (const { underWay } of read.values()) await settled(underWay);
     let stands = true;
     for (const [stream, { version, lineage }] of read) {
       const actual = await this.#parts.journal.versionOf(stream);
@@ -211,25 +213,16 @@ export class Door {
 
   async #earlierReply({ envelope: { clientId }, digest }: Asked): Promise<Reply | null> {
     const receipt = await this.#parts.journal.receiptFor(clientId);
-    return receipt === null ? null : replyOf(receipt, digest);
+    return receipt === null ? null : replyOf({ ...receipt, slips: receipt.slips.map(stamped) }, digest);
   }
 
   #forget(read: StreamsRead, streams: Iterable<string>): void {
     for (const stream of streams) this.states.forget(stream, read.get(stream)?.lineage ?? 0);
   }
 
-  #tell({ slips }: Receipt): void {
-    const news = slips.map(stamped);
-    for (const hear of this.#listeners) hear(news);
-  }
-
   #at(): string {
     return (this.#parts.now?.() ?? new Date()).toISOString();
   }
-}
-
-function ignore(): void {
-  // The entry's own caller hears how it ended; whoever only waits for it does not care.
 }
 
 /** The first command of all is given by the keeper it enrols. */
@@ -243,7 +236,7 @@ function entryOf(stampedWith: Stamped, bodies: ReadonlyMap<string, readonly Slip
   return { ...stampedWith, changes, checks, answer };
 }
 
-function replyOf({ slips, answer, repeated, clientId }: Receipt, digest: string): Reply {
+function replyOf({ slips, answer, repeated, clientId }: Written, digest: string): Reply {
   if (repeated && answer !== digest) return told({ code: 'clientIdReused', clientId });
-  return { ok: true, slips: slips.map(stamped), repeated };
+  return { ok: true, slips, repeated };
 }

@@ -16,7 +16,7 @@ export function newPinOf(command: Command): { readonly badge: string; readonly p
  * Puts a new PIN's hash in force, does the work, and puts the old one back when the work came to nothing. The hash goes first, so that a
  * crash in between leaves a PIN without its slip, which giving the command again mends, and never a slip whose PIN does not count.
  */
-export async function withNewPin(vault: PinVault, { badge, pin }: { readonly badge: string; readonly pin: string }, work: () => Promise<Receipt>): Promise<Receipt> {
+export async function withNewPin<Written extends Pick<Receipt, 'repeated'>>(vault: PinVault, { badge, pin }: { readonly badge: string; readonly pin: string }, work: () => Promise<Written>): Promise<Written> {
   const hash = await hashPin(pin);
   const before = await vault.get(badge);
   const restore = (): Promise<void> => (before === null ? vault.remove(badge) : vault.put(badge, before.hash));

@@ -8,7 +8,8 @@ import type { StateCache } from './state-cache.ts';
 
 export type Signatures = Pick<Stamp, 'signed' | 'coSigner'> | { readonly refusal: DoorRefusal };
 
-const unsigned = { signed: false, coSigner: null } as const;
+/** A command that came without a PIN. */
+export const unsigned = { signed: false, coSigner: null } as const;
 
 /** Checks the PINs that came with a command. One that needs no signature leaves none; a person changing their own PIN shows the one so far. */
 export async function checkSignatures(pins: PinDesk, states: StateCache, { command, pin, coSigner }: Envelope, by: PersonState | null): Promise<Signatures> {

@@ -1,4 +1,4 @@
-import type { AnyState, Slip, SlipBody } from '../../shared/traveller/index.ts';
+import type { AnyState, Slip } from '../../shared/traveller/index.ts';
 import { evolve } from '../../shared/traveller/index.ts';
 import type { Journal, StoredSlip } from '../journal/journal.ts';
 
@@ -7,7 +7,7 @@ export interface KnownStream {
   readonly state: AnyState | null;
   /** 0 where nothing has ever happened. */
   readonly version: number;
-  /** The last entry on its way to the disk for this stream; settles when it is durable or has failed. Never rejects. */
+  /** The last entry on its way to the disk for this stream; settles when it is durable or has failed; see `settled`. */
   readonly underWay: Promise<unknown> | null;
   /** Which reading of the journal this goes back to. */
   readonly lineage: number;
@@ -16,6 +16,11 @@ export interface KnownStream {
 /** A stored slip as the fold reads it. The journal keeps bodies it does not look into: here they get their types back. */
 export function slipOf(stored: StoredSlip): Slip {
   return stored as unknown as Slip;
+}
+
+/** Waits until an entry is durable or has failed. How it ended is its own sender's business. */
+export async function settled(underWay: Promise<unknown> | null): Promise<void> {
+  await underWay?.catch(() => undefined);
 }
 
 /** Folds a stream from its first slip. */
@@ -42,7 +47,8 @@ export class StateCache {
   /** What is at hand, counted as used now. */
   peek(stream: string): KnownStream | undefined {
     const known = this.#known.get(stream);
-    if (known === undefined) return undefined;
+    // The order matters only once something must be forgotten.
+    if (known === undefined || this.#known.size * 2 < this.#most) return known;
     this.#known.delete(stream);
     this.#known.set(stream, known);
     return known;
@@ -68,19 +74,17 @@ export class StateCache {
   async fresh(stream: string): Promise<KnownStream> {
     for (;;) {
       const known = await this.get(stream);
-      await known.underWay;
+      await settled(known.underWay);
       if (known.underWay === null && (await this.#journal.versionOf(stream)) === known.version) return known;
       if (known.underWay === null) this.forget(stream, known.lineage);
     }
   }
 
-  /** Takes in slips that are on their way to the disk and were decided on this version. On any other version they will come to nothing. */
-  advance(stream: string, decidedOn: KnownStream, bodies: readonly SlipBody[], stamped: Omit<Slip, 'stream' | 'version' | 'body'>, underWay: Promise<unknown>): void {
+  /** Takes in what is on its way to the disk and was decided on this version. Decided on any other version it will come to nothing. */
+  advance(stream: string, decidedOn: KnownStream, state: AnyState, underWay: Promise<unknown>): void {
     const before = this.#known.get(stream);
     if (before === undefined || before.version !== decidedOn.version || before.lineage !== decidedOn.lineage) return;
-    let { state, version } = before;
-    for (const body of bodies) state = evolve(state, { ...stamped, stream, version: (version += 1), body });
-    this.#keep(stream, { state, version, underWay, lineage: before.lineage });
+    this.#keep(stream, { state, version: state.version, underWay, lineage: before.lineage });
   }
 
   /** Says that nothing is on its way any more, unless something newer is. */
