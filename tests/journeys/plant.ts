@@ -114,9 +114,9 @@ export class Plant {
 /** `GATEHAND_KIOSK` names another folder with a built kiosk than the one under dist. */
 const kioskBuild = process.env['GATEHAND_KIOSK'] === undefined ? {} : { kioskFolder: process.env['GATEHAND_KIOSK'] };
 
-interface Fixtures { readonly startPlant: (story?: (story: Story) => void) => Promise<Plant> }
+interface Fixtures { readonly startPlant: (story?: ((story: Story) => void) | null) => Promise<Plant> }
 
-/** `startPlant` opens the invented plant, lets the story happen on its floor, and serves it. */
+/** `startPlant` opens the invented plant, lets the story happen on its floor, and serves it; with `null` it serves an empty folder. */
 export const test = base.extend<Fixtures>({
   startPlant: async ({ browser }, use) => {
     const plants: Plant[] = [];
@@ -125,6 +125,9 @@ export const test = base.extend<Fixtures>({
       const folder = mkdtempSync(join(tmpdir(), 'gatehand-journey-'));
       folders.push(folder);
       const server = await startServer({ folder, port: 0, host: '127.0.0.1', quiet: true, ...kioskBuild });
+      const plant = new Plant(server, browser);
+      plants.push(plant);
+      if (story === null) return plant;
       const today = new Date();
       const floor = new Floor(new Date(today.getTime() - 3 * 86_400_000).toISOString());
       openThePlant(floor, today.toISOString().slice(0, 10));
@@ -132,8 +135,6 @@ export const test = base.extend<Fixtures>({
       story?.({ floor, gate: (badge, stream, gate, quality) => workGate(floor, chance, someone(badge), stream, gate, quality) });
       for (const { badge, pin } of [KEEPER, ...PEOPLE]) await server.journal.pins.put(badge, await hashPin(pin));
       for (const entry of floor.entries) await server.journal.append(entry);
-      const plant = new Plant(server, browser);
-      plants.push(plant);
       return plant;
     });
     for (const plant of plants) await plant.close();
