@@ -4,7 +4,7 @@ import type { Command } from './command.ts';
 import { decideCatalogue, decideGauge, decidePerson, decidePlan, decidePlant } from './decide-records.ts';
 import { decideCommon } from './gate/decide-common.ts';
 import { decideGate } from './gate/decide-gate.ts';
-import type { Known } from './known.ts';
+import type { AnyState, Known } from './known.ts';
 import { decideLot } from './lot/decide.ts';
 import { Pen } from './pen.ts';
 import { decideBatch } from './powder-batch/decide.ts';
@@ -16,7 +16,9 @@ import { streamName } from './stream.ts';
 import { decideSwitching } from './switching-state/decide.ts';
 
 /** Slips to be written in one commit, or a refusal a person can act on. Never both, never neither. */
-export type Decision = { readonly slips: readonly NewSlip[] } | { readonly refusal: Refusal };
+export type Decision =
+  | { readonly slips: readonly NewSlip[]; /** Every stream written to, as it stands after these slips: what folding them would give. */ readonly after: ReadonlyMap<string, AnyState> }
+  | { readonly refusal: Refusal };
 
 /**
  * Answers every command with slips or with a refusal. Pure: the clock and the dice come in with the stamp.
@@ -26,7 +28,7 @@ export function decide(known: Known, command: Command, stamp: Stamp): Decision {
   const pen = new Pen(known, stamp);
   try {
     answer(pen, command);
-    return { slips: pen.slips };
+    return { slips: pen.slips, after: pen.after };
   } catch (error) {
     if (error instanceof Refused) return { refusal: error.refusal };
     throw error;

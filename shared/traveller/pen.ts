@@ -32,6 +32,11 @@ export class Pen {
     this.stamp = stamp;
   }
 
+  /** The streams written to, as they are after the slips so far. */
+  get after(): ReadonlyMap<string, AnyState> {
+    return this.#after;
+  }
+
   state(stream: string): AnyState | null {
     return this.#after.get(stream) ?? this.#known.state(stream);
   }
