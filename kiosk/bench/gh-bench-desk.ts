@@ -39,8 +39,8 @@ export class GhBenchDesk extends LitElement {
     const words = benchWords();
     const { list, fault } = this;
     if (list === null) {
-      if (fault === null) return html`<gh-notice kind="loading" .happened=${words.loading}></gh-notice>`;
-      return html`<gh-notice kind=${fault.status === 0 ? 'offline' : 'refusal'} .happened=${fault.words.happened} .kept=${fault.words.kept} .next=${fault.words.next}><gh-button @click=${() => void this.#read()}>${words.tryAgain}</gh-button></gh-notice>`;
+      if (fault === null) return html`<gh-notice alone kind="loading" .happened=${words.loading}></gh-notice>`;
+      return html`<gh-notice alone kind=${fault.status === 0 ? 'offline' : 'refusal'} .happened=${fault.words.happened} .kept=${fault.words.kept} .next=${fault.words.next}><gh-button @click=${() => void this.#read()}>${words.tryAgain}</gh-button></gh-notice>`;
     }
     if (this.route.parts[0] === 'hand-over') return this.#handOver(list);
     const session = this.#session.value;

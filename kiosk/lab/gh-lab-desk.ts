@@ -42,8 +42,8 @@ export class GhLabDesk extends LitElement {
     const words = labWords();
     const { lists, fault } = this;
     if (lists === null) {
-      if (fault === null) return html`<gh-notice kind="loading" .happened=${words.loading}></gh-notice>`;
-      return html`<gh-notice kind=${fault.status === 0 ? 'offline' : 'refusal'} .happened=${fault.words.happened} .kept=${fault.words.kept} .next=${fault.words.next}><gh-button @click=${() => void this.#read()}>${words.tryAgain}</gh-button></gh-notice>`;
+      if (fault === null) return html`<gh-notice alone kind="loading" .happened=${words.loading}></gh-notice>`;
+      return html`<gh-notice alone kind=${fault.status === 0 ? 'offline' : 'refusal'} .happened=${fault.words.happened} .kept=${fault.words.kept} .next=${fault.words.next}><gh-button @click=${() => void this.#read()}>${words.tryAgain}</gh-button></gh-notice>`;
     }
     const charges = [...lists.furnace, ...lists.coating];
     return html`<div class="head"><h1>${words.title}</h1>${this.#keys()}</div>

@@ -30,7 +30,7 @@ export class GhNotice extends LitElement {
       .calm { --tone: var(--calm); }
       .sign { padding: var(--pad); font-size: var(--text); border-inline-end: 4px double var(--tone); display: grid; place-items: start center; }
       .words { padding: var(--pad) calc(1.4 * var(--pad)); }
-      .happened { font-size: var(--text-large); font-weight: 650; line-height: 1.2; color: var(--tone); text-wrap: pretty; }
+      .happened { margin: 0; font-size: var(--text-large); font-weight: 650; line-height: 1.2; color: var(--tone); text-wrap: pretty; }
       .next { font-weight: 650; }
       .keys { display: flex; flex-wrap: wrap; gap: var(--gap); }
       .keys > gh-button, ::slotted(*) { margin-block-start: var(--pad); }
@@ -38,6 +38,8 @@ export class GhNotice extends LitElement {
   ];
   @property({ reflect: true }) kind: NoticeKind = 'empty';
   @property() happened = '';
+  /** It stands in the place of the whole page, and so is the page's heading. */
+  @property({ type: Boolean }) alone = false;
   @property() kept = '';
   @property() next = '';
   @property() dismiss = '';
@@ -50,7 +52,7 @@ export class GhNotice extends LitElement {
       <div class="sign"><gh-state-mark state=${mark} size="large"></gh-state-mark></div>
       <div class="words">
         <div role=${interrupts ? 'alert' : 'status'} aria-busy=${kind === 'loading' ? 'true' : nothing}>
-          <p class="happened">${happened}</p>
+          ${this.alone ? html`<h1 class="happened">${happened}</h1>` : html`<p class="happened">${happened}</p>`}
           ${kept === '' ? nothing : html`<p>${kept}</p>`} ${next === '' ? nothing : html`<p class="next">${next}</p>`}
         </div>
         <div class="keys">

@@ -76,8 +76,8 @@ export class GhKiosk extends LitElement {
   #shown() {
     const words = shellWords();
     const { plant, fault } = this;
-    if (fault !== null) return html`<main class="bare"><gh-notice class="narrow" kind="offline" .happened=${fault.words.happened} .kept=${fault.words.kept} .next=${fault.words.next}></gh-notice></main>`;
-    if (plant === null || !this.started) return html`<main class="bare"><gh-notice class="narrow" kind="loading" .happened=${words.starting}></gh-notice></main>`;
+    if (fault !== null) return html`<main class="bare"><gh-notice alone class="narrow" kind="offline" .happened=${fault.words.happened} .kept=${fault.words.kept} .next=${fault.words.next}></gh-notice></main>`;
+    if (plant === null || !this.started) return html`<main class="bare"><gh-notice alone class="narrow" kind="loading" .happened=${words.starting}></gh-notice></main>`;
     if (!plant.opened) return html`<main>${this.#lazily('gh-set-up', () => import('../sign-on/gh-set-up.ts'), html`<gh-set-up @plant-opened=${() => void this.#start()}></gh-set-up>`)}</main>`;
     if (this.#session.value === null || this.changing) return html`<main id="work" tabindex="-1">${this.#lazily('gh-sign-on', () => import('../sign-on/gh-sign-on.ts'), this.#signOn(plant))}</main><gh-kiosk-outbox></gh-kiosk-outbox>`;
     return this.#atWork(plant);
@@ -106,12 +106,12 @@ export class GhKiosk extends LitElement {
     const words = shellWords();
     const { value: here } = this.#route;
     const desk = this.#deskHere();
-    if (desk === undefined) return html`<gh-notice kind="empty" .happened=${words.notThere(here.path).happened} .next=${words.notThere(here.path).next}></gh-notice>`;
+    if (desk === undefined) return html`<gh-notice alone kind="empty" .happened=${words.notThere(here.path).happened} .next=${words.notThere(here.path).next}></gh-notice>`;
     if (this.desk.state === 'failed') {
       const { happened, kept, next } = words.deskFailed;
-      return html`<gh-notice kind="fault" .happened=${happened} .kept=${kept} .next=${next}><gh-button @click=${() => void this.#load(desk)}>${words.tryAgain}</gh-button></gh-notice>`;
+      return html`<gh-notice alone kind="fault" .happened=${happened} .kept=${kept} .next=${next}><gh-button @click=${() => void this.#load(desk)}>${words.tryAgain}</gh-button></gh-notice>`;
     }
-    if (this.desk.state === 'loading' || this.desk.name !== desk.name) return html`<gh-notice kind="loading" .happened=${words.loadingDesk}></gh-notice>`;
+    if (this.desk.state === 'loading' || this.desk.name !== desk.name) return html`<gh-notice alone kind="loading" .happened=${words.loadingDesk}></gh-notice>`;
     const tag = unsafeStatic(`gh-${desk.name}-desk`);
     return open`<${tag} .route=${here}></${tag}>`;
   }

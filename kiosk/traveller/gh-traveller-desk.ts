@@ -82,10 +82,10 @@ export class GhTravellerDesk extends LitElement {
   override render() {
     const view = this.store?.view.value ?? { state: 'loading' };
     const words = travellerWords();
-    if (view.state === 'loading') return html`<gh-notice kind="loading" .happened=${words.loading(this.route.parts[1] ?? '')}></gh-notice>`;
+    if (view.state === 'loading') return html`<gh-notice alone kind="loading" .happened=${words.loading(this.route.parts[1] ?? '')}></gh-notice>`;
     if (view.state === 'faulty') {
       const { happened, kept, next } = view.fault.words;
-      return html`<gh-notice kind=${view.fault.status === 0 ? 'offline' : 'refusal'} .happened=${happened} .kept=${kept} .next=${next}>
+      return html`<gh-notice alone kind=${view.fault.status === 0 ? 'offline' : 'refusal'} .happened=${happened} .kept=${kept} .next=${next}>
         <gh-button @click=${() => this.store?.retry()}>${words.tryAgain}</gh-button></gh-notice>`;
     }
     const reader: Reader = { names: view.names, subject: view.subject };
