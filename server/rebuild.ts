@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { openSqliteJournal } from './journal/sqlite/open-sqlite-journal.ts';
 import { readModels } from './readmodels/read-models-projection.ts';
 import { journalFile } from './start-server.ts';
+import { endWith } from './stop-on-signal.ts';
 
 /** Throws every list away and fills it again from the journal. The server must not be running; the journal itself is only read. */
 const folder = process.env['GATEHAND_DATA'] ?? 'data';
@@ -10,7 +11,7 @@ if (!existsSync(file)) {
   console.error(`There is no journal in ${folder}. Name its folder in GATEHAND_DATA.`);
   process.exit(1);
 }
-const journal = await openSqliteJournal({ file, projections: [readModels] });
+const journal = await openSqliteJournal({ file, projections: [readModels] }).catch(endWith);
 try {
   console.log(`Checking the journal in ${folder} …`);
   const { slips: whole, streams, firstBroken } = await journal.verify();

@@ -3,7 +3,7 @@ import type { PlantSlip } from '../../shared/traveller/index.ts';
 import type { StampedSlip } from '../../shared/wire/stamped-slip.ts';
 import { canonicalJson } from '../documents/signing/index.ts';
 import type { Door } from './door.ts';
-import { slipOf } from './state-cache.ts';
+import { typed } from '../readmodels/typed-slip.ts';
 import type { Journal } from '../journal/journal.ts';
 
 const plantStream = 'plant:plant';
@@ -55,7 +55,7 @@ export class Checkpoints {
     const version = await this.#journal.versionOf(plantStream);
     if (version === 0) return;
     const [last] = await this.#journal.read(plantStream, version - 1);
-    const body = last === undefined ? null : slipOf(last).body;
+    const body = last === undefined ? null : typed(last).body;
     const { position } = await this.#journal.headsDigest();
     // Position counts the slips before it, so the checkpoint itself is the one after: nothing has happened since.
     const isQuiet = body?.type === 'headsSigned' && position <= body.position + 1;

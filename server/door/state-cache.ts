@@ -1,6 +1,7 @@
-import type { AnyState, Slip } from '../../shared/traveller/index.ts';
+import type { AnyState } from '../../shared/traveller/index.ts';
 import { evolve } from '../../shared/traveller/index.ts';
 import type { Journal, StoredSlip } from '../journal/journal.ts';
+import { typed } from '../readmodels/typed-slip.ts';
 
 /** One stream as the door knows it, entries on their way to the disk included. */
 export interface KnownStream {
@@ -13,11 +14,6 @@ export interface KnownStream {
   readonly lineage: number;
 }
 
-/** A stored slip as the fold reads it. The journal keeps bodies it does not look into: here they get their types back. */
-export function slipOf(stored: StoredSlip): Slip {
-  return stored as unknown as Slip;
-}
-
 /** Waits until an entry is durable or has failed. How it ended is its own sender's business. */
 export async function settled(underWay: Promise<unknown> | null): Promise<void> {
   await underWay?.catch(() => undefined);
@@ -25,7 +21,7 @@ export async function settled(underWay: Promise<unknown> | null): Promise<void> 
 
 /** Folds a stream from its first slip. */
 export function fold(slips: readonly StoredSlip[], from: AnyState | null = null): AnyState | null {
-  return slips.reduce<AnyState | null>((state, slip) => evolve(state, slipOf(slip)), from);
+  return slips.reduce<AnyState | null>((state, slip) => evolve(state, typed(slip)), from);
 }
 
 /**

@@ -55,11 +55,6 @@ export class BenchLists {
     return this.#rows(`kind = 'lot' AND standing = 'inCharge' AND waits_for = ? ORDER BY since`, kind);
   }
 
-  /** Standing of one subject, '' where nobody knows it. */
-  standingOf(stream: string): { readonly standing: string; readonly title: string; readonly pieces: number } | null {
-    return prepared<[string], { standing: string; title: string; pieces: number }>(this.#db, 'SELECT standing, title, pieces FROM subject WHERE stream = ?').get(stream) ?? null;
-  }
-
   #rows(where: string, ...values: string[]): BenchRow[] {
     const severities = this.#severities();
     const rows = prepared<string[], Row>(this.#db, `SELECT ${columns} FROM subject WHERE ${where} LIMIT ${mostRows}`).all(...values);
