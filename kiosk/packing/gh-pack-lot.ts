@@ -1,5 +1,6 @@
 import { LitElement, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import { isReleased, mayGive, remainingPieces, standingHolds, type Box, type Lot } from '../../shared/traveller/index.ts';
 import { packingDeskWords as words } from '../../shared/words/packing-desk.en.ts';
 import { askedNotice, offlineNotice, refusalNotice } from '../desk/asked-notice.ts';
@@ -51,12 +52,14 @@ export class GhPackLot extends LitElement {
     const big = (label: string, text: string) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`;
     const shipped = boxes.filter((box) => boxStanding(box) === 'shipped').length;
     const alive = boxes.filter((box) => boxStanding(box) !== 'voided').length;
+    const parts = [{ key: 'acts', part: this.#acts(lot, here) }, { key: 'hand', part: here === null ? nothing : html`<gh-box-in-hand .lot=${lot} .box=${here} @box-changed=${() => void this.#page.again()}></gh-box-in-hand>` }];
+    // What is asked of the box in hand stands before the next box.
+    if (here !== null && labelWaits(here)) parts.reverse();
     return html`
       <gh-traveller-head subject=${lot.id} what="${product.designation} · ${product.name}" state=${standing[0]} state-word=${standing[1]}></gh-traveller-head>
       ${stopped === null ? nothing : html`<gh-verdict state=${hold === undefined ? 'waiting' : 'hold'} word=${stopped.word} sentence=${stopped.sentence}></gh-verdict>`}
       <dl class="balance">${big(words.balance.remaining, showFigure(remainingPieces(balance)))} ${big(words.balance.boxed, showFigure(balance.boxed))} ${big(words.balance.boxes, showFigure(alive))} ${big(words.balance.shipped, showFigure(shipped))}</dl>
-      ${refusalNotice(this.#giving)} ${this.#acts(lot, here)}
-      ${here === null ? nothing : html`<gh-box-in-hand .lot=${lot} .box=${here} @box-changed=${() => void this.#page.again()}></gh-box-in-hand>`}
+      ${refusalNotice(this.#giving)} ${repeat(parts, ({ key }) => key, ({ part }) => part)}
       <gh-box-list .lot=${lot} chosen=${here?.serial ?? ''}></gh-box-list>`;
   }
 
@@ -72,7 +75,7 @@ export class GhPackLot extends LitElement {
     if (now !== null) return html`<div class="sheet"><gh-progress label=${words.packing} value=${now.done} max=${now.of} text=${words.packedSoFar(showFigure(now.done), showFigure(now.of))}></gh-progress>
       <div class="keys"><gh-button @click=${() => this.#round.stop()}>${words.stop}</gh-button></div></div>`;
     // One obvious next thing: while a label waits to be printed or scanned, that is it, and packing on stands beside it.
-    const atBox = here !== null && ['packed', 'printed'].includes(boxStanding(here));
+    const atBox = here !== null && labelWaits(here);
     const busy = this.#giving.busy;
     return html`${left === 0 && isReleased(lot) ? html`<p class="done" role="status">${words.allPacked} ${words.allPackedNext}</p>` : nothing}
       <div class="keys">
@@ -113,6 +116,11 @@ export class GhPackLot extends LitElement {
     if (printed.length > 0) await printLabels(printed.map((serial) => labelPath(lot.id, serial, 'label.svg')));
     await this.#page.again();
   }
+}
+
+/** Its label is still to be printed, or to be scanned. */
+function labelWaits(box: Box): boolean {
+  return ['packed', 'printed'].includes(boxStanding(box));
 }
 
 declare global {

@@ -83,7 +83,7 @@ export class GhSignOn extends LitElement {
   #demoPeople() {
     const { demoPeople } = this.plant;
     const words = shellWords();
-    if (demoPeople === null) return nothing;
+    if (demoPeople === null || demoPeople.length === 0) return nothing;
     return html`<section class="people" aria-label=${words.demoPeople}><p class="printed">${words.demoPeople}</p>
       <ul>${demoPeople.map(({ badge, pin, name, roles }) => html`<li><button type="button" class="key person" aria-pressed=${badge === this.typed ? 'true' : 'false'} @click=${() => this.#chooseBadge(badge)}>
         <strong>${name}</strong><span>${roles.map((role) => (role in words.roles ? words.roles[role as keyof typeof words.roles] : role)).join(', ')}</span><span class="figure">${words.demoPerson(badge, pin)}</span></button></li>`)}</ul>

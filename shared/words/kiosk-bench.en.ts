@@ -14,7 +14,7 @@ export const kioskBenchWords = {
   attempt: (attempt: number) => `attempt ${attempt}, re-inspection`,
   pieces: { lot: pieces, batch: (_: number, written: string) => `${written} barrels`, furnace: pieces, coating: pieces },
   kinds: { lot: 'Lot', batch: 'Powder batch', furnace: 'Furnace charge', coating: 'Coating charge' },
-  switchedFor: (lots: string) => `because of ${lots}`,
+  switchedFor: (lots: string) => `after ${lots}`,
   since: (when: string) => `since ${when}`,
   discontinued: 'Inspection discontinued',
   state: { due: 'Due', open: 'In work', sorting: 'Sorting', held: 'On hold', inCharge: 'In a charge', toRelease: 'To be released', toPack: 'To be packed', done: 'Done' },

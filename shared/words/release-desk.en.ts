@@ -47,7 +47,7 @@ export const releaseDeskWords = {
     beyond: (count: string) => `${count} more beyond n, not counted`,
     k: (side: 'lower' | 'upper', value: string) => `Q${side === 'lower' ? 'L' : 'U'} = ${value}`,
     percent: (value: string) => `p = ${value} %`,
-    mean: (value: string, s: string | null, unit: string) => `mean ${value}${unit}${s === null ? '' : `, s ${s}`}`,
+    mean: (value: string, s: string | null, unit: string) => `mean\u00a0${value}${unit}${s === null ? '' : `, s\u00a0${s}`}`,
     span: (least: string, most: string) => `${least} … ${most}`,
     outside: (count: string) => `${count} outside`,
     ejected: (count: string, percent: string) => `${count} ejected, ${percent} %`,
