@@ -14,6 +14,12 @@ export async function pressPin(kiosk: Kiosk, pin: string, key: 'Sign' | 'Sign on
   await kiosk.tap(pad.getByRole('button', { name: key, exact: true }));
 }
 
+/** Touches a field and types into it. */
+export async function fillIn(kiosk: Kiosk, label: string, text: string): Promise<void> {
+  await kiosk.tap(kiosk.page.getByRole('textbox', { name: label, exact: true }));
+  await kiosk.type(text);
+}
+
 /** Goes on by Tab until the focus stands on what answers to this name. @throws when it is not reached within `most` steps */
 export async function tabTo(kiosk: Kiosk, name: string | RegExp, most = 60): Promise<void> {
   const seen: string[] = [];
