@@ -39,17 +39,17 @@ export class GhOpenBatch extends LitElement {
     return html`<gh-sheet open .heading=${words.openBatch} .closeWord=${words.cancel} @sheet-closed=${() => tell(this, 'form-left')}>
       <form @submit=${this.#open}>
         ${refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${refusal.happened} .kept=${refusal.kept} .next=${refusal.next}></gh-notice>`}
-        <gh-field .label=${words.number} .hint=${words.numberHint} .value=${values.batch} .error=${need(values.batch)} @field-input=${this.#take('batch')}></gh-field>
         <gh-select-list columns="2" .label=${words.batch.grade} .value=${values.grade} .error=${need(values.grade)} .options=${this.grades.map(({ id, name }) => ({ value: id, text: name, hint: id }))} @option-chosen=${this.#take('grade')}></gh-select-list>
         <div class="pair">
+          <gh-field .label=${words.number} .hint=${words.numberHint} .value=${values.batch} .error=${need(values.batch)} @field-input=${this.#take('batch')}></gh-field>
           <gh-field entry="numeric" .label=${words.batch.barrels} .value=${values.barrels} .error=${missing && (parseCount(values.barrels) ?? 0) < 1 ? words.whole : ''} @field-input=${this.#take('barrels')}></gh-field>
           <gh-field entry="decimal" unit="kg" .label=${words.batch.kg} .value=${values.kg} .error=${missing && aboveZero(values.kg) === null ? words.positive : ''} @field-input=${this.#take('kg')}></gh-field>
         </div>
         <h3>${words.batch.raw}</h3>
         ${missing && this.#rawShares() === null ? html`<p class="wrong">${words.batch.rawMissing}</p>` : nothing}
         ${this.raws.map((raw, at) => this.#raw(raw, at))}
-        <div><gh-button @click=${() => (this.raws = [...this.raws, emptyRaw])}>${words.batch.addRaw}</gh-button></div>
-        <div><gh-button kind="primary" type="submit" ?busy=${this.busy} busy-word=${words.busy}>${words.batch.open}</gh-button></div>
+        <div class="keys"><gh-button @click=${() => (this.raws = [...this.raws, emptyRaw])}>${words.batch.addRaw}</gh-button>
+          <gh-button kind="primary" type="submit" ?busy=${this.busy} busy-word=${words.busy}>${words.batch.open}</gh-button></div>
       </form>
     </gh-sheet>`;
   }

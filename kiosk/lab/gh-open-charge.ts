@@ -52,8 +52,8 @@ export class GhOpenCharge extends LitElement {
         ${lots.length === 0
           ? html`<p>${words.charge.noLots}</p>`
           : html`<gh-select-list multiple columns="2" .label=${words.charge.lots} .options=${lots} .values=${[...this.lots]} .error=${missing && this.lots.length === 0 ? words.charge.noneChosen : ''} @options-chosen=${(event: CustomEvent<{ values: readonly string[] }>) => (this.lots = event.detail.values)}></gh-select-list>`}
-        ${this.lots.map((lot) => html`<gh-field .label=${words.charge.places(lot)} .hint=${words.charge.placesHint} .value=${this.places[lot] ?? ''} .error=${need(this.places[lot] ?? '')}
-          @field-input=${(event: CustomEvent<{ value: string }>) => (this.places = { ...this.places, [lot]: event.detail.value })}></gh-field>`)}
+        <div class="pair">${this.lots.map((lot) => html`<gh-field .label=${words.charge.places(lot)} .hint=${words.charge.placesHint} .value=${this.places[lot] ?? ''} .error=${need(this.places[lot] ?? '')}
+          @field-input=${(event: CustomEvent<{ value: string }>) => (this.places = { ...this.places, [lot]: event.detail.value })}></gh-field>`)}</div>
         <div><gh-button kind="primary" type="submit" ?busy=${this.busy} busy-word=${words.busy} .hint=${words.charge.chosen(this.lots.length)}>${words.charge.open}</gh-button></div>
       </form>
     </gh-sheet>`;

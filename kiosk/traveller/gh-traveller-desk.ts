@@ -157,7 +157,7 @@ export class GhTravellerDesk extends LitElement {
     const session = this.#session.value;
     const back = this.#working() && session !== null && !this.#isAskedHere(asked) ? homeOf(session.roles) : '';
     const kept = shown !== null && (confirmed.gates.find(({ id }) => id === shown.id)?.verdicts.length ?? 0) < shown.verdicts.length;
-    return html`<gh-verdict-panel class=${shown === null ? 'none' : ''} .subject=${subject} .gate=${shown} .reader=${reader} .back=${back} ?kept=${kept}></gh-verdict-panel>`;
+    return html`<gh-verdict-panel class=${shown === null ? 'none' : ''} .subject=${subject} .gate=${shown} .reader=${reader} .back=${back} ?askedBelow=${this.#isAskedHere(asked)} ?kept=${kept}></gh-verdict-panel>`;
   }
 
   /** After a verdict, what another bench does next is said there in words only. */

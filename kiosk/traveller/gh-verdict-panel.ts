@@ -11,13 +11,15 @@ import { catalogue, travellerWords } from './speak.ts';
 /** The verdict of a gate, large, with what it rests on and what comes next. Its live region stays in place, so put it on the page before the verdict falls. */
 @customElement('gh-verdict-panel')
 export class GhVerdictPanel extends LitElement {
-  static override styles = [partStyles, linkKey, css`.keys { padding-block: var(--pad); } ul { list-style: none; columns: 26rem 2; column-gap: calc(2 * var(--pad)); padding-block-start: 0.4em; } li { break-inside: avoid; padding-block: 0.1em; border-block-end: var(--rule) solid var(--line); }`];
+  static override styles = [partStyles, linkKey, css`.keys { padding-block: var(--pad); } summary { min-block-size: var(--target); display: list-item; align-content: center; cursor: pointer; font-weight: 650; } summary:focus-visible { outline: 3px solid var(--focus); } ul { list-style: none; columns: 22rem 2; column-gap: calc(2 * var(--pad)); padding-block-start: 0.4em; } li { break-inside: avoid; padding-block: 0.1em; border-block-end: var(--rule) solid var(--line); }`];
   @property({ attribute: false }) subject: Subject | null = null;
   /** The gate whose verdict is shown; null: none yet. */
   @property({ attribute: false }) gate: GateRecord | null = null;
   @property({ attribute: false }) reader: Reader = {};
   /** Where the list is that the person came from; empty: no key that leads there. */
   @property() back = '';
+  /** Something is asked on this screen below the verdict: what lay within is folded away, so that it stays in sight. */
+  @property({ type: Boolean }) askedBelow = false;
   /** Worked out on this kiosk and not confirmed by the server. */
   @property({ type: Boolean }) kept = false;
 
@@ -37,9 +39,17 @@ export class GhVerdictPanel extends LitElement {
         ${this.kept ? html`<p><strong>${travellerWords().verdict.kept}</strong></p>` : nothing}
         <p>${gate.name}. ${this.#next(subject)}</p>
         ${this.back === '' ? nothing : html`<p class="keys"><a class="key primary" href=${this.back}>${travellerWords().verdict.back}</a></p>`}
-        ${lines.length === 0 ? nothing : html`<ul>${lines.map((line) => html`<li>${line}</li>`)}</ul>`}
+        ${this.#lines(lines, verdict.results)}
       </div>
     </gh-verdict>`;
+  }
+
+  #lines(lines: readonly string[], results: readonly { readonly accepted: boolean }[]) {
+    const list = (shown: readonly string[]) => (shown.length === 0 ? nothing : html`<ul>${shown.map((line) => html`<li>${line}</li>`)}</ul>`);
+    if (!this.askedBelow) return list(lines);
+    const within = lines.filter((_, at) => results[at]?.accepted === true);
+    return html`${list(lines.filter((line) => !within.includes(line)))}
+      ${within.length === 0 ? nothing : html`<details><summary>${travellerWords().verdict.within(within.length)}</summary>${list(within)}</details>`}`;
   }
 
   #next(subject: Subject): string {

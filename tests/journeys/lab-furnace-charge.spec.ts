@@ -9,7 +9,6 @@ const PLACES = ['Top', 'Middle', 'Bottom'] as const;
 const RESULTS: readonly (readonly [name: string, values: readonly [string, string, string]])[] = [
   ['Sintered density', ['14.65', '14.66', '14.64']], ['Coercivity', ['15.5', '15.6', '15.4']], ['Relative magnetic saturation', ['86.0', '86.5', '85.5']], ['Hardness', ['1600', '1605', '1595']],
 ];
-const keypad = (kiosk: Kiosk) => kiosk.page.locator('gh-asked gh-keypad');
 const demand = (kiosk: Kiosk) => kiosk.page.locator('gh-demand');
 const verdict = (kiosk: Kiosk) => kiosk.page.locator('gh-verdict').getByRole('status');
 const sintered = (story: Story): void => lotsWaitingFor(story, 'furnace', LOTS.map((id) => ({ id, pieces: 480 })));

@@ -14,7 +14,7 @@ import { workStyles } from './work-styles.ts';
 @customElement('gh-grade-work')
 export class GhGradeWork extends GateWork {
   static override styles = [partStyles, workStyles, css`
-    .ratings { display: grid; gap: var(--gap); inline-size: calc(4 * var(--target-primary) + 3 * var(--gap)); --target: var(--target-primary); --text-large: var(--text-key); }
+    .ratings { display: grid; gap: var(--gap); inline-size: calc(4 * var(--target-primary) + 3 * var(--gap)); --text-large: var(--text-key); }
     .given { list-style: none; display: flex; flex-wrap: wrap; gap: 0.2em 1.6em; background: var(--slip); padding: 0.4em var(--pad); font-family: var(--face-figures); }
     .given:empty { display: none; }
   `];

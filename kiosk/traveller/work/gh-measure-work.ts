@@ -59,8 +59,9 @@ export class GhMeasureWork extends GateWork {
   #demand(characteristic: Measured, ordinal: number, taken: 'piece' | 'sample'): string {
     const words = travellerWords().measure;
     switch (characteristic.entry.how) {
-      case 'crater': return this.outerMm === null ? words.crater.demandOuter(characteristic.name) : words.crater.demandInner(characteristic.name);
-      case 'shrinkage': case 'direct': return words.demand(characteristic.name, ordinal, taken);
+      case 'crater': return this.outerMm === null ? words.crater.asked.outer : words.crater.asked.inner;
+      case 'shrinkage': return words.demand(words.shrinkage.demand, ordinal, taken);
+      case 'direct': return words.demand(characteristic.name, ordinal, taken);
     }
   }
 

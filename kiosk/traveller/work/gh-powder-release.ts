@@ -35,9 +35,11 @@ export class GhPowderRelease extends LitElement {
       <gh-demand .context=${batch.id} .demand=${words.powder.demand} .hint=${may ? words.powder.hint : words.powder.notYours}>
         ${may && !this.signing ? html`<gh-button kind="primary" @click=${() => (this.signing = true)}>${words.powder.key}</gh-button>` : nothing}
       </gh-demand>
-      ${refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${refusal.happened} .kept=${refusal.kept} .next=${refusal.next}></gh-notice>`}
       ${this.signing ? html`<gh-signature ${ref(seenWhenShown)} .meaning=${words.powder.sign} .who=${session.name} .statement=${words.powder.statement(batch.id)} .words=${words.pin} ?busy=${this.busy}
-          @signed=${(event: CustomEvent<{ pin: string }>) => void this.#release(batch, event.detail.pin)}>${this.#factors(batch)}</gh-signature>
+          @signed=${(event: CustomEvent<{ pin: string }>) => void this.#release(batch, event.detail.pin)}>
+          ${this.#factors(batch)}
+          ${refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${refusal.happened} .kept=${refusal.kept} .next=${refusal.next}></gh-notice>`}
+        </gh-signature>
         <div class="row"><gh-button @click=${() => (this.signing = false)}>${words.cancel}</gh-button></div>` : this.#factors(batch)}
     </div>`;
   }

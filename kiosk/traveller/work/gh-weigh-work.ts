@@ -22,6 +22,8 @@ import { workStyles } from './work-styles.ts';
 /** A block typed singly is entered by itself at this size. */
 const blockOf = 25;
 const shownWeights = 30;
+/** The strip is drawn for at least so many, so that its limits are seen from the first weight on. */
+const drawnFor = 12;
 
 /** Weighs every piece in the order made: a balance types, a block is pasted, or figures are pressed and gathered into a block. */
 @customElement('gh-weigh-work')
@@ -87,7 +89,10 @@ export class GhWeighWork extends GateWork {
       const word = words.measure.standings[standing];
       return { label: String(piece), value, text: format().number(value, characteristic.decimals), standing, standingWord: entered ? word : `${word}, ${words.weigh.waiting}` };
     });
-    return [...shown, { label: String(weighed + this.block.length + 1), value: null, text: '–', standing: 'next', standingWord: words.measure.standings.next }];
+    const from = weighed + this.block.length + 1;
+    const blank = (piece: number, standing: 'next' | 'waiting'): StripPiece => ({ label: String(piece), value: null, text: '–', standing, standingWord: words.measure.standings[standing] });
+    const waiting = Math.max(0, Math.min(drawnFor - shown.length - 1, work.demand.n - from));
+    return [...shown, ...(from > work.demand.n ? [] : [blank(from, 'next')]), ...Array.from({ length: waiting }, (_, at) => blank(from + at + 1, 'waiting'))];
   }
 
   #drift({ work }: WorkAt, { target, decimals }: Measured) {

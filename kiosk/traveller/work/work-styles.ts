@@ -30,7 +30,7 @@ export const workStyles = [linkKey, css`
     .work > gh-keypad, .work > .pad { justify-self: center; }
     .work > gh-keypad { --key-size: calc(18 * var(--true-mm)); }
     /* On an upright tablet the whole keypad stays in sight below the strip. */
-    .work > gh-keypad { --key-size: calc(16 * var(--true-mm)); }
+    .work > gh-keypad { --key-size: calc(16 * var(--true-mm)); --target-primary: var(--key-size); }
     gh-sample-strip { --strip-height: 105px; }
   }
 `];
