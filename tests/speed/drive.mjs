@@ -1,10 +1,12 @@
-// A process of its own for the load, so that making it does not slow what is measured. Takes its orders as JSON on the message channel.
+// A process of its own for the load, so that making it does not slow what is measured. Takes its orders as JSON on the message channel; says
+// `mark` where the counting begins and ends, and the figures last.
 import { drive } from './load.mjs';
 
-process.on('message', async ({ url, tokens, kiosks, seconds, perSecond, inFlight, subjects, works }) => {
+process.on('message', async ({ subjects, works, ...order }) => {
+  const mark = async () => process.send({ mark: true, cpu: process.cpuUsage() });
   try {
     const result = await drive({
-      url, tokens, kiosks, seconds, perSecond, inFlight,
+      ...order, onCounting: mark, onCounted: mark,
       subjectOf: (at) => subjects[at],
       // Reading after reading through the characteristics of the open gate: each place once.
       commandFor: (at, count) => {

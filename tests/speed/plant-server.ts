@@ -54,4 +54,5 @@ for (let at = 0; at < floor.entries.length; at += 400) await Promise.all(floor.e
 const response = await fetch(`${server.url}/api/session`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ badge: inspector.badge, pin: inspector.pin, bench: 'Bench' }) });
 const { token } = await response.json() as { token: string };
 process.send?.({ url: server.url, tokens: [token], subjects, works: plan.gates[0]?.characteristics.map(({ id }) => ({ gate: 'speed', characteristic: id, n: PER_CHARACTERISTIC, value: 4.75 })), badge: inspector.badge, pin: inspector.pin });
+process.on('message', () => process.send?.({ cpu: process.cpuUsage() }));
 process.on('SIGTERM', () => { void server.close().then(() => process.exit(0)); });
