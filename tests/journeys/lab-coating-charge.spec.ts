@@ -26,7 +26,7 @@ async function chargeAtTheLab(plant: Plant, charge: string): Promise<Kiosk> {
   for (const [at, lot] of LOTS.entries()) await fillIn(kiosk, `Places of ${lot}`, LEVELS[at] ?? '');
   await kiosk.accessible();
   await kiosk.tap(kiosk.page.getByRole('button', { name: 'Open the charge' }));
-  await expect(demand(kiosk)).toContainText(/Coating thickness: outer diameter\s+Level 1, test piece 1/);
+  await expect(demand(kiosk)).toContainText(/Outer diameter\s+Level 1, test piece 1/);
   return kiosk;
 }
 async function enterCraters(kiosk: Kiosk, enter: (figure: string) => Promise<void>): Promise<void> {

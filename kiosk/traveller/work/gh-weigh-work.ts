@@ -114,7 +114,12 @@ export class GhWeighWork extends GateWork {
   #weigh(at: WorkAt, value: number, left: number): void {
     if (this.block.length >= left) return;
     this.block = [...this.block, value];
-    if (this.block.length >= Math.min(blockOf, left, this.#untilLook(at))) void this.#send(at, this.block);
+    this.#sendWhenFull(at);
+  }
+
+  #sendWhenFull(at: WorkAt): void {
+    const left = at.gate.lotSize - (at.work.weights?.running.n ?? 0);
+    if (this.block.length > 0 && this.block.length >= Math.min(blockOf, left, this.#untilLook(at))) void this.#send(at, this.block);
   }
 
   /** Pieces until the next look falls due: the block ends there, so that the look is asked for on time. */
@@ -134,8 +139,15 @@ export class GhWeighWork extends GateWork {
     if (values === this.block) this.block = [];
     const outcome = await given;
     this.busy = false;
-    if (outcome?.state === 'refused' && this.block.length === 0) this.block = values;
-    return outcome?.state !== 'refused';
+    if (outcome?.state === 'refused') {
+      // What was weighed meanwhile comes after it; nothing is dropped.
+      if (this.block !== values) this.block = [...values, ...this.block];
+      return false;
+    }
+    // A block may have filled while this one was on its way.
+    await this.updateComplete;
+    if (this.at !== null) this.#sendWhenFull(this.at);
+    return true;
   }
 
   /** Weights gathered here are entered when their person leaves the work, so that none is lost. */
