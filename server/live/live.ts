@@ -10,6 +10,7 @@ import { mostCommandBytes } from '../http/app.ts';
 import { askForJson } from '../http/ask.ts';
 import type { Plant } from '../http/plant.ts';
 import { tokenOf } from '../http/token-of.ts';
+import { audiences } from './audiences.ts';
 
 /** Shortest time between two words that lists have changed. */
 const changedEveryMs = 300;
@@ -98,17 +99,12 @@ export class Live {
     this.#news.push(...slips);
   }
 
+  /** Kiosks that watch the same of what is new hear one message of it all, and it is turned to text once for them together. */
   #spread(): void {
-    const byStream = new Map<string, StampedSlip[]>();
-    for (const slip of this.#news) {
-      const own = byStream.get(slip.stream);
-      if (own === undefined) byStream.set(slip.stream, [slip]);
-      else own.push(slip);
-      for (const topic of topicsOf(slip)) this.#topics.add(topic);
-    }
+    const news = this.#news;
     this.#news = [];
-    const { rooms } = this.#io.sockets.adapter;
-    for (const [stream, slips] of byStream) if (rooms.has(roomOf(stream))) this.#io.to(roomOf(stream)).emit('slips', slips);
+    for (const slip of news) for (const topic of topicsOf(slip)) this.#topics.add(topic);
+    for (const { sockets, slips } of audiences(news, (stream) => this.#io.sockets.adapter.rooms.get(roomOf(stream)))) this.#io.to(sockets).emit('slips', slips);
     if (this.#topics.size > 0) this.#changedTimer ??= setTimeout(() => this.#tellChanged(), changedEveryMs);
   }
 
