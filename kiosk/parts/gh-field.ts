@@ -22,13 +22,14 @@ export class GhField extends LitElement {
         align-items: baseline;
         gap: 0.5em;
         min-block-size: var(--target);
+        margin-block-start: 3px;
         background: var(--slip);
         border: var(--rule) solid var(--line-strong);
         border-block-end: calc(1px + var(--rule-strong)) solid var(--line-strong);
         border-radius: var(--corner);
         padding-inline: var(--pad);
       }
-      .line:focus-within { outline: 3px solid var(--focus); outline-offset: 2px; }
+      .line:focus-within { outline: 3px solid var(--focus); outline-offset: 0; }
       input, textarea {
         flex: 1;
         min-inline-size: 0;

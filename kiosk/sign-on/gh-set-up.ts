@@ -37,7 +37,7 @@ export class GhSetUp extends LitElement {
     const { refusal } = this;
     return html`<form @submit=${this.#open} novalidate>
       <div><h1>${words.title}</h1><p>${words.lead}</p></div>
-      <fieldset><legend>${words.plantName}</legend>
+      <fieldset><legend>${words.plant}</legend>
         <div class="pair">${this.#field('plantName', words.plantName)} ${this.#field('country', words.country, words.countryHint)}</div>
         ${this.#field('address', words.address)}
       </fieldset>

@@ -62,6 +62,7 @@ export const kioskShellWords = {
   setUp: {
     title: 'Set up this plant',
     lead: 'Nothing is here yet. Name the plant and enrol its first keeper, who enrols everyone else.',
+    plant: 'The plant',
     plantName: 'Name of the plant',
     address: 'Address, as it stands on certificates',
     country: 'Country, two letters',

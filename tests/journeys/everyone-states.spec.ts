@@ -43,10 +43,10 @@ for (const { name, badge, bench, path, reads, loading, filled } of DESKS) {
     await kiosk.accessible();
     if (name === 'packing') await kiosk.picture('state-fault');
     await page.unroute(reads);
-    await page.unroute('**/socket.io/**');
     await kiosk.tap(button(kiosk, 'Try again').first());
     await expect(page.getByText(filled).first()).toBeVisible();
     await expect(page.getByText(words.happened)).toBeHidden();
+    await page.unroute('**/socket.io/**');
 
     await expect(foot(kiosk)).toContainText('Connected');
     await kiosk.accessibleInEveryTheme();

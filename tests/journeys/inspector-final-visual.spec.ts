@@ -61,7 +61,7 @@ test('the same is done with the keyboard alone', async ({ startPlant }) => {
   await inspector.press('Enter');
   await expect(inspector.page.getByText('Nothing waits at this bench.')).toBeVisible();
   expect(inspector.touches).toBe(0);
-  expect(inspector.keystrokes).toBeLessThanOrEqual(40);
+  expect(inspector.keystrokes).toBeLessThanOrEqual(25);
 });
 
 test('a nonconformity is a touch on what was seen, another for one more, and one to take it back', async ({ startPlant }) => {
@@ -136,6 +136,6 @@ test('the next person takes over with one scan of the badge and a PIN', async ({
   expect([kiosk.touches, kiosk.keystrokes]).toEqual([0, 5]);
   await kiosk.tap(button(kiosk, /^Small pit/));
   await expect(found(kiosk, 'minor')).toHaveText('2');
-  const findings = (await threadOf(kiosk, 'L26-0501')).filter(({ body }) => body.type === 'findingRecorded');
-  expect(findings.map(({ by }) => by)).toEqual(['I-303', 'I-301']);
+  // The kiosk counts a touch at once; the thread has it as soon as the server has written it.
+  await expect.poll(async () => (await threadOf(kiosk, 'L26-0501')).filter(({ body }) => body.type === 'findingRecorded').map(({ by }) => by)).toEqual(['I-303', 'I-301']);
 });

@@ -88,6 +88,7 @@ test('an entry the server refuses afterwards stays in sight, says why, and waits
   await expect(foot(kiosk)).toContainText('1 entry kept here');
   await enter(other, '12.705');
   await expect(demand(other, 'Inscribed circle d: piece 2')).toBeVisible();
+  await expect.poll(async () => (await threadOf(other, 'L26-0511')).filter(({ body }) => body.type === 'readingTaken').length).toBe(1);
   await kiosk.offline(false);
   await expect(foot(kiosk)).toContainText('1 entry refused');
   await kiosk.accessible();

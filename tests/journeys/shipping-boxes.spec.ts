@@ -93,6 +93,7 @@ test('a box is packed, printed and read back with the keyboard and the scanner a
   await packer.scan(await labelCode(packer, 'L26-0551', 'L26-0551-001'));
   await expect(packer.page.getByText('Box L26-0551-001: the label says what is in the journal.')).toBeVisible();
   expect(packer.touches).toBe(0);
+  expect(packer.keystrokes).toBeLessThanOrEqual(13);
   await packer.accessible();
   await packer.picture('packing-portrait');
 });
