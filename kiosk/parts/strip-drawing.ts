@@ -78,9 +78,10 @@ function pieceDrawing(
     : svg`<path class="out" d=${arrow}/>${words}`;
 }
 
-// Walls and target keep their texts at their lines; a guard's text that would touch its wall's moves towards the middle.
+// Walls and target keep their texts at their lines; a guard's text that would touch its wall's moves towards the middle. Where that leaves
+// no room between the guards, the target's text is left out: its line stays.
 function limitTexts(limits: StripLimits, y: (value: number) => number): readonly { readonly text: string; readonly at: number }[] {
-  const room = 17;
+  const [room, textHeight] = [17, 14];
   const [upper, lower] = [limits.upper, limits.lower].map((line) => (line === null ? null : y(line.value)));
   const placed: { text: string; at: number }[] = [];
   const set = (line: StripLimits['lower'], at: (natural: number) => number): void => {
@@ -88,8 +89,9 @@ function limitTexts(limits: StripLimits, y: (value: number) => number): readonly
   };
   set(limits.upper, (natural) => natural);
   set(limits.guardUpper, (natural) => Math.max(natural, (upper ?? natural - room) + room));
-  set(limits.target, (natural) => natural);
   set(limits.guardLower, (natural) => Math.min(natural, (lower ?? natural + room) - room));
   set(limits.lower, (natural) => natural);
+  const { target } = limits;
+  if (target !== null && placed.every(({ at }) => Math.abs(at - y(target.value)) >= textHeight)) set(target, (natural) => natural);
   return placed;
 }

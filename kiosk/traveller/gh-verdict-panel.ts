@@ -48,7 +48,9 @@ export class GhVerdictPanel extends LitElement {
     const list = (shown: readonly string[]) => (shown.length === 0 ? nothing : html`<ul>${shown.map((line) => html`<li>${line}</li>`)}</ul>`);
     if (!this.askedBelow) return list(lines);
     const within = lines.filter((_, at) => results[at]?.accepted === true);
-    return html`${list(lines.filter((line) => !within.includes(line)))}
+    const outside = lines.filter((_, at) => results[at]?.accepted === false);
+    // A single one that failed is named in the sentence above.
+    return html`${list(outside.length > 1 ? outside : [])}
       ${within.length === 0 ? nothing : html`<details><summary>${travellerWords().verdict.within(within.length)}</summary>${list(within)}</details>`}`;
   }
 

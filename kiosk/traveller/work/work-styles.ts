@@ -15,7 +15,9 @@ export const workStyles = [linkKey, css`
   .keys { --text-large: 23px; display: grid; gap: var(--gap); grid-template-columns: repeat(auto-fill, minmax(14.5rem, 1fr)); align-content: start; }
   gh-sheet gh-keypad { --key-size: calc(15 * var(--true-mm)); margin-block-start: var(--pad); }
   .soft { color: var(--ink-soft); }
-  gh-sample-strip { --strip-height: 132px; }
+  gh-sample-strip { --strip-height: 116px; }
+  /* Clear of the outbox line when it is brought into sight. */
+  gh-signature { scroll-margin-block-end: calc(10 * var(--true-mm)); }
   gh-keypad { --target: calc(12.5 * var(--true-mm)); }
   gh-notice { margin-block-end: var(--gap); }
   .with { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0.2em var(--gap); background: var(--slip); border: var(--rule) solid var(--line); padding: 0.2em var(--pad); }
