@@ -9,6 +9,7 @@ export interface Chance {
   readonly whole: (least: number, most: number) => number;
   readonly pick: <T>(from: readonly [T, ...T[]]) => T;
 }
+/** Chance for the invented history: the same seed gives the same history. `normal` is the sum of twelve even draws less 6, enough for a story and no statistics (common practice). */
 export function chanceFrom(seed: string): Chance {
   const dice = diceFrom(seed);
   const fraction = (): number => (dice.roll(1_000_000) - 1) / 1_000_000;

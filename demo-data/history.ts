@@ -15,6 +15,7 @@ import { workGate } from './work-gate.ts';
 export type Stage = 'pressing' | 'pressingOpen' | 'furnace' | 'furnaceOpen' | 'dimensions' | 'dimensionsOpen' | 'edge' | 'coating' | 'finalVisual' | 'finalVisualHeld' | 'marking' | 'release' | 'packing' | 'shipped';
 const ORDER: readonly Stage[] = ['pressing', 'pressingOpen', 'furnace', 'furnaceOpen', 'dimensions', 'dimensionsOpen', 'edge', 'coating', 'finalVisual', 'finalVisualHeld', 'marking', 'release', 'packing', 'shipped'];
 
+/** Somebody of the invented plant by badge. @throws Error where the story names nobody */
 export function person(badge: string): DemoPerson {
   const found = PEOPLE.find((each) => each.badge === badge);
   if (found === undefined) throw new Error(`nobody in the story has the badge ${badge}`);

@@ -69,7 +69,7 @@ export const benchSections: readonly (readonly [string, TemplateResult])[] = [
   ['gh-pin-pad gh-signature', html`<div class="pile"><gh-signature meaning="Released by" who="M. Sandoval" statement="Every gate of L-0417 has passed or stands under a concession named here." .words=${pinWords}><p>Certificate 2024-0417, 3 pages, as shown.</p></gh-signature>
     <gh-pin-pad .words=${{ ...pinWords, label: 'PIN of V. Holub', enter: 'Take over this bench' }} error="This PIN does not fit the badge. 2 tries left."></gh-pin-pad></div>`],
   ['gh-notice', html`<div class="pile">
-    <gh-notice kind="refusal" happened="Piece 7 was looked at before." kept="Looked at so far: 12, all kept. This one was not counted again." next="Take the next piece, or press Correct on the earlier slip." dismiss="Understood"></gh-notice>
+    <gh-notice kind="refusal" happened="Piece 7 was looked at before." kept="12 pieces looked at, all as entered. Nothing was added." next="Look at the next piece, or correct on the earlier slip." dismiss="Understood"></gh-notice>
     <gh-notice kind="fault" happened="The plant's store does not answer." kept="Your entry is kept here." next="Go on working; it is sent again by itself."></gh-notice>
     <gh-notice kind="empty" happened="Nothing waits at this bench." next="Scan a traveller to open it."></gh-notice>
     <gh-notice kind="loading" happened="Fetching the traveller of L-0417"></gh-notice>

@@ -4,6 +4,7 @@ import type { StateName } from '../parts/state-name.ts';
 /** How far one box has come. */
 export type BoxStanding = 'packed' | 'printed' | 'read' | 'shipped' | 'voided';
 
+/** The furthest a box has come; a reprint brings it back to printed, since its new label has not been read. */
 export function boxStanding(box: Box): BoxStanding {
   if (box.voided !== null) return 'voided';
   if (box.shipped !== null) return 'shipped';

@@ -7,6 +7,7 @@ const THEMES: readonly Theme[] = ['light', 'dark', 'contrast'];
 export function rememberedTheme(): Theme | null {
   return THEMES.find((theme) => theme === read('theme')) ?? null;
 }
+/** Keeps the look chosen; null forgets it. */
 export function rememberTheme(theme: Theme | null): void {
   write('theme', theme ?? '');
 }
@@ -14,6 +15,7 @@ export function rememberTheme(theme: Theme | null): void {
 export function rememberedBench(): string {
   return read('bench');
 }
+/** Keeps the bench this kiosk stands at. */
 export function rememberBench(bench: string): void {
   write('bench', bench);
 }
@@ -22,6 +24,7 @@ export function rememberedSize(): number | null {
   const size = Number(read('true-mm'));
   return size >= 2 && size <= 20 ? size : null;
 }
+/** Keeps how many CSS pixels make one true millimetre, 2 … 20; others are read back as not measured. */
 export function rememberSize(pixelsPerMm: number): void {
   write('true-mm', String(pixelsPerMm));
 }

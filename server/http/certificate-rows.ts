@@ -15,6 +15,7 @@ export function clip(text: string, most: number): string {
   return line.length <= most ? line : `${line.slice(0, most - 1).trimEnd()}…`;
 }
 
+/** A badge with its name as a certificate prints them; the badge stands for a name that is not known. */
 export function personOf(badge: string, names: Names): { readonly name: string; readonly badge: string } {
   return { name: clip(names[badge] ?? badge, 80), badge: clip(badge, 20) };
 }

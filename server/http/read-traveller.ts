@@ -21,6 +21,7 @@ export async function readTraveller({ door, journal }: Plant, kind: string, id: 
   }
 }
 
+/** True where the question was answered with a refusal in place of a traveller. */
 export function isAnswer(read: TravellerRead | Answer): read is Answer {
   return 'status' in read;
 }

@@ -26,6 +26,7 @@ const tables = `
   ) STRICT, WITHOUT ROWID;
 `;
 
+/** Lays out the tables of every list, empty. */
 export function createTables(db: Database): void {
   db.exec(tables);
 }

@@ -43,7 +43,7 @@ export function waterDensityGPerCm3(temperatureC: number): number {
 /** Masses of one weighing in air and under water. */
 export type WaterWeighing = {
   readonly massInAirG: number;
-  /** Apparent mass under water, with the holder tared; less than in air. A piece that gains mass under water has open pores. */
+  /** Apparent mass under water, with the holder tared; less than in air. More than in air cannot be: water has gone into open pores. */
   readonly massInWaterG: number;
   readonly waterTemperatureC: number;
   /** Density of the air, g/cm³; 0.0012 when left out. 0 leaves the buoyancy of the air out of account. */
@@ -53,7 +53,7 @@ export type WaterWeighing = {
 /**
  * Density by weighing in air and in water: ρ = m_air (ρ_w − ρ_a)/(m_air − m_water) + ρ_a.
  * @throws OutsideDomain unless 0 ≤ mass in water < mass in air, water 0 … 40 °C, air 0 … 0.01 g/cm³
- * @see ISO 3369 and ASTM B311 (formula from memory). Leaving the air out lifts a WC-Co value by 0.017 g/cm³ (derived)
+ * @see ISO 3369 and ASTM B311 (formula from memory). Without the air's buoyancy a WC-Co value reads 0.017 g/cm³ high (derived)
  */
 export function archimedesDensity(weighing: WaterWeighing): number {
   const { massInAirG, massInWaterG, waterTemperatureC, airDensityGPerCm3 = AIR_G_PER_CM3 } = weighing;

@@ -1,4 +1,4 @@
-/** Thrown at a programmer: an argument lies outside what the function is defined for. People's input is refused at the edge instead. */
+/** Thrown at a programmer: an argument lies outside what the function is defined for. What people enter is read by shared/wire and judged by shared/traveller before it gets so far. */
 export class OutsideDomain extends RangeError {
   constructor(argument: string, domain: string, value: unknown) {
     super(`${argument} must be ${domain}; it was ${String(value)}`);

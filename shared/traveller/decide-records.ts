@@ -30,6 +30,7 @@ export function decideCatalogue(pen: Pen, command: CatalogueCommand): void {
   }
 }
 
+/** Drafts a plan that can be worked, or approves a version: two different engineers, signed, bring it into force. */
 export function decidePlan(pen: Pen, command: PlanCommand): void {
   pen.requireRole(command.type);
   switch (command.type) {
@@ -51,6 +52,7 @@ export function decidePlan(pen: Pen, command: PlanCommand): void {
   }
 }
 
+/** Registers, calibrates or withdraws a gauge. */
 export function decideGauge(pen: Pen, command: GaugeCommand): void {
   pen.requireRole(command.type);
   if (command.type === 'registerGauge') {
@@ -68,6 +70,7 @@ export function decideGauge(pen: Pen, command: GaugeCommand): void {
   }
 }
 
+/** Enrols and changes people, and their PINs; no keeper takes that role from themselves. */
 export function decidePerson(pen: Pen, command: PersonCommand): void {
   pen.requireRole(command.type);
   switch (command.type) {

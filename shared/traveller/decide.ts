@@ -21,7 +21,7 @@ export type Decision =
   | { readonly refusal: Refusal };
 
 /**
- * Answers every command with slips or with a refusal. Pure: the clock and the dice come in with the stamp.
+ * What a command leads to: the slips to write, or the refusal to tell; never both, never neither. Pure: the clock and the dice come in with the stamp.
  * @throws NotAtHand when `known` cannot answer for a stream the decision needs; fetch it and decide anew
  */
 export function decide(known: Known, command: Command, stamp: Stamp): Decision {

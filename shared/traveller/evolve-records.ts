@@ -16,6 +16,7 @@ export function evolveCatalogue({ body, stream, version }: Slip<CatalogueSlip>):
   }
 }
 
+/** A plan with all its versions after one more slip. @throws BrokenThread on an approval of what was never drafted */
 export function evolvePlan(plan: PlanState | null, { body, stream, version, at, by }: Slip<PlanSlip>): PlanState {
   switch (body.type) {
     case 'planDrafted':
@@ -30,6 +31,7 @@ export function evolvePlan(plan: PlanState | null, { body, stream, version, at, 
   }
 }
 
+/** A gauge after one more slip. @throws BrokenThread on a thread that does not begin with its registration */
 export function evolveGauge(gauge: GaugeState | null, { body, stream, version }: Slip<GaugeSlip>): GaugeState {
   if (body.type === 'gaugeRegistered') return { kind: 'gauge', stream, version, card: body.gauge, withdrawn: null };
   if (gauge === null) throw new BrokenThread(`the thread of ${stream} begins with ${body.type}`);
@@ -39,12 +41,14 @@ export function evolveGauge(gauge: GaugeState | null, { body, stream, version }:
   }
 }
 
+/** A person after one more slip. @throws BrokenThread on a thread that does not begin with the enrolment */
 export function evolvePerson(person: PersonState | null, { body, stream, version }: Slip<PersonSlip>): PersonState {
   if (body.type === 'personEnrolled') return { kind: 'person', stream, version, badge: body.badge, name: body.name, roles: body.roles, active: true };
   if (person === null) throw new BrokenThread(`the thread of ${stream} begins with ${body.type}`);
   return body.type === 'personChanged' ? { ...person, version, name: body.name, roles: body.roles, active: body.active } : { ...person, version };
 }
 
+/** The plant as it was opened. @throws BrokenThread on a checkpoint before that */
 export function evolvePlant(plant: PlantState | null, { body, stream, version }: Slip<PlantSlip>): PlantState {
   if (body.type === 'plantOpened') return { kind: 'plant', stream, version, card: body.plant, keepers: [body.keeper] };
   if (plant === null) throw new BrokenThread(`the thread of ${stream} begins with ${body.type}`);

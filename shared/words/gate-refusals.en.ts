@@ -54,7 +54,7 @@ export const gateRefusalWords = {
   }),
   readingAlreadyTaken: ({ characteristic, ordinal, value, taken, n }, { format }) => ({
     happened: `${characteristic}, ${format.count(ordinal)} was read before: ${value}.`,
-    kept: `Read so far: ${format.count(taken)} of ${format.count(n)}, all kept. This one was not counted again.`,
+    kept: `Read so far: ${format.count(taken)} of ${format.count(n)}, as entered. Nothing was added.`,
     next: 'Take the next one, or press Correct on the earlier slip.',
   }),
   unlikelyValue: ({ characteristic, value, least, most, likely }, { format }) => ({

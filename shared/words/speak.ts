@@ -32,6 +32,7 @@ export function characteristicAt(reader: Reader, gate: string, id: string): Char
   const record = gateOf(reader, gate);
   return record?.work.find(({ demand }) => demand.characteristic.id === id)?.demand.characteristic ?? record?.plan?.characteristics.find((each) => each.id === id) ?? null;
 }
+/** The name of a characteristic; its key where it is not known. */
 export function characteristicName(reader: Reader, gate: string, id: string): string {
   return characteristicAt(reader, gate, id)?.name ?? id;
 }

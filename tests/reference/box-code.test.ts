@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { OutsideDomain } from '../../shared/ground/outside-domain.ts';
 import { boxCodeFault, buildBoxCode, readBoxCode, type BoxCodeFields } from '../../shared/traveller/box-code/index.ts';
 
-// The two byte strings are derived: our reference shelf's fields put into the structure of ISO/IEC 15434 format 06 with ANSI MH10.8.2
-// identifiers (both structures seen); they were encoded as Data Matrix by one open library and read back byte for byte by another.
-const published = [
+// The two byte strings are derived: invented fields put by hand into the structure of ISO/IEC 15434 format 06 with the identifiers of ANSI
+// MH10.8.2 (both structures seen). As Data Matrix they went through an encoder and a decoder of different makers unharmed.
+const examples = [
   {
     name: 'example A, 73 bytes',
     fields: { item: 'CNMG120408-M7', lot: 'L26-004217', serial: 'B26004217-013', quantity: 10, producedOn: '2026-11-18', country: 'PT' },
@@ -23,8 +23,8 @@ const published = [
   },
 ] as const;
 
-describe('the published examples (derived on our reference shelf)', () => {
-  it.each(published)('$name is built byte for byte', ({ fields, hex, length }) => {
+describe('two examples put together by hand (derived; ISO/IEC 15434 and ANSI MH10.8.2, structures seen)', () => {
+  it.each(examples)('$name is built byte for byte', ({ fields, hex, length }) => {
     const bytes = Buffer.from(hex.replace(/\s/g, ''), 'hex');
     expect(bytes.length).toBe(length);
     expect(Buffer.from(buildBoxCode(fields), 'latin1').toString('hex')).toBe(bytes.toString('hex'));

@@ -11,7 +11,7 @@ const isoSequences = [...new Set(steps.map((step) => step['sequence'] ?? ''))].f
 const approvalMissing = new Set(['I12']); // its last lots stay on normal at 30 and more: no one stated steadiness or wish
 
 describe('ISO 2859-1 lot sequences', () => {
-  it.each(isoSequences)('%s moves as printed, lot by lot', (name) => {
+  it.each(isoSequences)('%s moves as derived, lot by lot', (name) => {
     const sequence = steps.filter((step) => step['sequence'] === name);
     let state = startingOn(sequence[0]?.['state_before'] ?? '', !approvalMissing.has(name));
     for (const step of sequence) {

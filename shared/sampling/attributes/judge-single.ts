@@ -19,7 +19,7 @@ export function judgeSingle(plan: Pick<AttributesPlan, 'ac' | 're'>, found: numb
 }
 
 /**
- * Would the lot also have been accepted with the AQL one step tighter? This feeds the switching score, which is kept on normal
+ * Would the lot have passed the next smaller AQL too? This feeds the switching score, which is kept on normal
  * inspection: the tighter plan is the neighbour on the left in the normal table, in the row of the letter really used.
  * Where that neighbour holds no plan (Ac 0 and 1) the score asks only whether the lot was accepted, and so does this function; the
  * same answer stands for letter S, which the normal table does not have.

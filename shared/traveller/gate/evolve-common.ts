@@ -7,9 +7,11 @@ import type { GateRecord } from './work.ts';
 
 const GATE_TYPES = ['gateOpened', 'readingTaken', 'weightsTaken', 'findingRecorded', 'findingWithdrawn', 'lookTaken', 'sampleCompleted', 'readingCorrected', 'verdictGiven', 'verdictRevised'] as const satisfies readonly GateSlip['type'][];
 const COMMON_TYPES = ['held', 'disposed', 'noteAdded'] as const satisfies readonly CommonSlip['type'][];
+/** True for a slip of the work at a gate, which lots, batches and charges share. */
 export function isGateSlip(slip: Slip): slip is Slip<GateSlip> {
   return GATE_TYPES.some((type) => type === slip.body.type);
 }
+/** True for holds, what was decided about them, and notes, which lots, batches and charges share. */
 export function isCommonSlip(slip: Slip): slip is Slip<CommonSlip> {
   return COMMON_TYPES.some((type) => type === slip.body.type);
 }

@@ -9,7 +9,7 @@ import type { LotSlip } from './slips.ts';
 
 type Own = Exclude<LotSlip, GateSlip | CommonSlip>;
 
-/** Folds one slip into the lot. Never judges, never refuses: what is on the thread has happened. An impossible thread is loud. */
+/** The lot after one more slip. Rules are not asked again: the slip is history, and a thread that cannot be one throws BrokenThread. */
 export function evolveLot(lot: Lot | null, slip: Slip<LotSlip>): Lot {
   const { body } = slip;
   if (lot === null) {

@@ -50,7 +50,7 @@ describe('whatever is done to lots in whatever order', () => {
       for (const [stream, slips] of lotSlips(plant.slips)) {
         const state = plant.state(stream);
         if (state?.kind !== 'lot') throw new Error(stream);
-        // Counted from the slips, not read back from the state under test.
+        // The slips are the witness here: the state is what is being tried.
         const left = slips.reduce((pieces, { body }) => pieces + movedBy(body, pieces, slips), 0);
         expect(left).toBe(remainingPieces(state.balance));
         expect(left).toBeGreaterThanOrEqual(0);

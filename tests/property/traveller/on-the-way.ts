@@ -4,7 +4,7 @@ import { PLANS } from '../../../demo-data/plans.ts';
 import { CREW, lookAtAll, openLot, releasedBatch, workThrough } from './little-plant.ts';
 import type { LittlePlant } from './little-plant.ts';
 
-/** Ways that lots go in the tests: each helper does by commands what people do at the benches. */
+/** Ways that lots go in the tests: each function does by commands what people do at the benches. */
 
 export const RELEASER = { badge: 'R-501', name: 'Releaser', roles: ['releaser'] } as const;
 type Found = readonly { readonly code: string; readonly pieces: number; readonly ordinals?: readonly number[] }[];
