@@ -2,8 +2,9 @@ import Database from 'better-sqlite3';
 import { StaleVersion, type Expectation, type Receipt, type StoredSlip } from '../journal.ts';
 import { JournalFault } from '../journal-fault.ts';
 import type { PreparedBody, PreparedEntry } from '../prepared-entry.ts';
-import { noSlipBefore, slipHash } from '../slip-hash.ts';
-import { prepared } from './prepared.ts';
+import { slipHash } from '../slip-hash.ts';
+import { groupStatements, type Statements } from './group-statements.ts';
+import { HeadCache, type HeadRow } from './head-cache.ts';
 import { applyAll, ProjectionFault, type Projection } from './projection.ts';
 import { leaveBehind } from './projection-shelf.ts';
 import { rowsBetween, slipOfRow } from './slip-rows.ts';
@@ -11,28 +12,19 @@ import { rowsBetween, slipOfRow } from './slip-rows.ts';
 /** What became of one entry of a group: a receipt, or the reason it alone was not written. */
 export type Outcome = { readonly receipt: Receipt } | { readonly refusedBy: unknown };
 
-interface HeadRow {
-  readonly version: number;
-  readonly hash: string;
-}
-
-interface EntryRow {
-  readonly first: number;
-  readonly last: number;
-  readonly answer: string | null;
-}
-
-const unwritten: HeadRow = { version: 0, hash: noSlipBefore };
-
-/** Writes groups of entries, each group as one durable transaction. Holds no state of its own that could disagree with the file. */
+/** Writes groups of entries, each group as one durable transaction. What it keeps in memory is thrown away whenever it might differ from the file. */
 export class GroupWriter {
   readonly #db: Database.Database;
   readonly #projections: readonly Projection[];
+  readonly #sql: Statements;
+  readonly #heads: HeadCache;
   #unattended: readonly string[];
 
   constructor(db: Database.Database, projections: readonly Projection[], unattendedProjections: readonly string[]) {
     this.#db = db;
     this.#projections = projections;
+    this.#sql = groupStatements(db);
+    this.#heads = new HeadCache(db);
     this.#unattended = unattendedProjections;
   }
 
@@ -42,12 +34,11 @@ export class GroupWriter {
    * @throws JournalFault when the disk or the database failed: then nothing of the group is known to be durable
    */
   write(group: readonly PreparedEntry[]): Outcome[] {
-    const db = this.#db;
     try {
-      prepared(db, 'BEGIN IMMEDIATE').run();
-      leaveBehind(db, this.#unattended);
-      const outcomes = group.map((entry) => this.#writeAlone(entry));
-      prepared(db, 'COMMIT').run();
+      this.#sql.begin.run();
+      leaveBehind(this.#db, this.#unattended);
+      const outcomes = this.#writeTogether(group) ?? this.#writeOneByOne(group);
+      this.#sql.commit.run();
       this.#unattended = [];
       return outcomes;
     } catch (cause) {
@@ -57,36 +48,56 @@ export class GroupWriter {
 
   /** The receipt of an entry written before, or null. */
   receiptFor(clientId: string): Receipt | null {
-    const sql = 'SELECT first_position AS first, last_position AS last, answer FROM entry WHERE client_id = ?';
-    const row = prepared<[string], EntryRow>(this.#db, sql).get(clientId);
+    const row = this.#sql.entry.get(clientId);
     if (row === undefined) return null;
     const slips = rowsBetween(this.#db, row.first, row.last).map(slipOfRow);
     return { clientId, slips, answer: answerOf(row.answer), repeated: true };
   }
 
-  #writeAlone(entry: PreparedEntry): Outcome {
-    const db = this.#db;
-    prepared(db, 'SAVEPOINT entry').run();
+  /** As nearly always nothing is stale, repeated or refused, the whole group is written without a way back for each; null when something was, and all of it is undone. */
+  #writeTogether(group: readonly PreparedEntry[]): Outcome[] | null {
+    this.#sql.savepoint.run();
+    this.#heads.refresh();
     try {
-      const receipt = this.receiptFor(entry.clientId) ?? this.#writeEntry(entry);
-      prepared(db, 'RELEASE entry').run();
-      return { receipt };
+      const outcomes = group.map((entry) => ({ receipt: this.#writeEntry(entry) }));
+      this.#heads.write();
+      this.#sql.release.run();
+      return outcomes;
     } catch (cause) {
-      if (!db.inTransaction || isFault(cause)) throw cause;
-      prepared(db, 'ROLLBACK TO entry').run();
-      prepared(db, 'RELEASE entry').run();
-      return { refusedBy: cause };
+      this.#undo(cause);
+      return null;
     }
+  }
+
+  #writeOneByOne(group: readonly PreparedEntry[]): Outcome[] {
+    return group.map((entry) => {
+      this.#sql.savepoint.run();
+      try {
+        const receipt = this.receiptFor(entry.clientId) ?? this.#writeEntry(entry);
+        this.#heads.write();
+        this.#sql.release.run();
+        return { receipt };
+      } catch (cause) {
+        this.#undo(cause);
+        return { refusedBy: cause };
+      }
+    });
+  }
+
+  /** Goes back to the savepoint. @throws the cause where there is nothing to go back to, or no point in it */
+  #undo(cause: unknown): void {
+    this.#heads.forget();
+    if (!this.#db.inTransaction || isFault(cause)) throw cause;
+    this.#sql.rollbackTo.run();
+    this.#sql.release.run();
   }
 
   #writeEntry(entry: PreparedEntry): Receipt {
     for (const check of entry.checks) this.#expect(check);
     const slips: StoredSlip[] = [];
     for (const change of entry.changes) this.#writeChange(entry, change, slips);
-    // An entry without slips has an empty run, 1 … 0, and is remembered all the same.
-    const [first, last] = [slips[0]?.position ?? 1, slips.at(-1)?.position ?? 0];
-    prepared<[string, number, number, string | null]>(this.#db, 'INSERT INTO entry (client_id, first_position, last_position, answer) VALUES (?, ?, ?, ?)')
-      .run(entry.clientId, first, last, entry.answerText);
+    // An entry without slips has an empty run, 1 … 0, and is remembered all the same. A client id written before is thrown at here.
+    this.#sql.addEntry.run(entry.clientId, slips[0]?.position ?? 1, slips.at(-1)?.position ?? 0, entry.answerText);
     if (slips.length > 0) applyAll(this.#db, this.#projections, slips);
     return { clientId: entry.clientId, slips, answer: answerOf(entry.answerText), repeated: false };
   }
@@ -98,26 +109,19 @@ export class GroupWriter {
       head = slip;
       slips.push(slip);
     }
-    if (change.bodies.length === 0) return;
-    prepared<[string, number, string]>(
-      this.#db,
-      'INSERT INTO head (stream, version, hash) VALUES (?, ?, ?) ON CONFLICT (stream) DO UPDATE SET version = excluded.version, hash = excluded.hash',
-    ).run(change.stream, head.version, head.hash);
+    if (change.bodies.length > 0) this.#heads.move(change.stream, head.version, head.hash);
   }
 
-  #writeSlip({ at, by, bench, clientId }: PreparedEntry, stream: string, { text, body, schema }: PreparedBody, head: HeadRow): StoredSlip {
-    const version = head.version + 1;
-    const stamped = { stream, version, type: body.type, schema, at, by, bench, clientId, prevHash: head.hash };
-    const hash = slipHash({ ...stamped, bodyText: text });
-    const { lastInsertRowid } = prepared<[string, number, string, number, string, string, string, string, string, string, string]>(
-      this.#db,
-      'INSERT INTO slip (stream, version, type, schema, at, by, bench, client_id, body, prev_hash, hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)',
-    ).run(stream, version, body.type, schema, at, by, bench, clientId, text, head.hash, hash);
-    return { position: Number(lastInsertRowid), ...stamped, body, hash };
+  #writeSlip({ at, by, bench, clientId }: PreparedEntry, stream: string, { text, body, schema }: PreparedBody, { version: before, hash: prevHash }: HeadRow): StoredSlip {
+    const { type } = body;
+    const version = before + 1;
+    const hash = slipHash({ prevHash, stream, version, type, schema, at, by, bench, clientId, bodyText: text });
+    const { lastInsertRowid } = this.#sql.addSlip.run(stream, version, type, schema, at, by, bench, clientId, text, prevHash, hash);
+    return { position: Number(lastInsertRowid), stream, version, type, schema, at, by, bench, clientId, body, prevHash, hash };
   }
 
   #expect({ stream, expectedVersion }: Expectation): HeadRow {
-    const head = prepared<[string], HeadRow>(this.#db, 'SELECT version, hash FROM head WHERE stream = ?').get(stream) ?? unwritten;
+    const head = this.#heads.of(stream);
     if (head.version !== expectedVersion) throw new StaleVersion(stream, expectedVersion, head.version);
     return head;
   }
@@ -126,7 +130,8 @@ export class GroupWriter {
   #giveUp(cause: unknown): JournalFault {
     let canGoOn = passing.some((code) => sqliteCode(cause).startsWith(code));
     try {
-      if (this.#db.inTransaction) prepared(this.#db, 'ROLLBACK').run();
+      this.#heads.forget();
+      if (this.#db.inTransaction) this.#sql.rollback.run();
     } catch {
       canGoOn = false; // the first cause is the one to tell
     }

@@ -6,7 +6,8 @@ const applicationId = 0x47617465;
 
 // `slip` is stored in order of arrival with a separate index on (stream, version): measured at 2.4 times the writes of a table
 // clustered by stream. `head` repeats the last slip of each stream: it answers "which version" with one look, and a stream cut
-// short no longer agrees with it. `entry` names the run of slips an entry became.
+// short no longer agrees with it. `entry` names the run of slips an entry became; its rows are short, so one tree keyed by client id
+// costs less than a table with an index beside it.
 const tables = `
   CREATE TABLE slip (
     position INTEGER PRIMARY KEY, stream TEXT NOT NULL, version INTEGER NOT NULL, type TEXT NOT NULL, schema INTEGER NOT NULL,
@@ -16,8 +17,8 @@ const tables = `
   CREATE UNIQUE INDEX slip_in_stream ON slip (stream, version);
   CREATE TABLE head (stream TEXT PRIMARY KEY, version INTEGER NOT NULL, hash TEXT NOT NULL) STRICT, WITHOUT ROWID;
   CREATE TABLE entry (
-    client_id TEXT NOT NULL UNIQUE, first_position INTEGER NOT NULL, last_position INTEGER NOT NULL, answer TEXT
-  ) STRICT;
+    client_id TEXT PRIMARY KEY, first_position INTEGER NOT NULL, last_position INTEGER NOT NULL, answer TEXT
+  ) STRICT, WITHOUT ROWID;
   CREATE TABLE projection (name TEXT PRIMARY KEY, version INTEGER, tables TEXT NOT NULL) STRICT;
   CREATE TABLE pin (badge TEXT PRIMARY KEY, hash TEXT NOT NULL, failed_attempts INTEGER NOT NULL, last_failed_at TEXT) STRICT;
   CREATE TABLE keep (name TEXT PRIMARY KEY, value ANY NOT NULL) STRICT;

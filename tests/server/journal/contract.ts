@@ -213,6 +213,28 @@ export function journalContract(name: string, newPlace: () => Promise<Place>): v
         expect((await journal.follow(0, 10)).map(({ stream, version }) => `${stream}/${version}`)).toEqual(['lot L-1/1', 'lot L-1/2', 'lot L-2/1']);
         expect((await journal.verify()).firstBroken).toBeNull();
       });
+
+      it('gives each of a group its own outcome: written, stale, repeated from before, repeated in the group itself', async () => {
+        const before = await journal.append(entryOf('c-before', [{ stream: 'lot L-3', expectedVersion: 0, bodies: [reading(1)] }], { answer: 'first' }));
+        const results = await outcomes([
+          journal.append(readingFor('lot L-1', 0)),
+          journal.append(readingFor('lot L-2', 7, 'c-stale')),
+          journal.append(entryOf('c-before', [{ stream: 'lot L-1', expectedVersion: 1, bodies: [reading(2)] }])),
+          journal.append(readingFor('lot L-1', 1)),
+          journal.append(readingFor('lot L-1', 1)),
+          journal.append(readingFor('lot L-1', 2)),
+        ]);
+        const [first, stale, again, second, twice, third] = results;
+        expect(stale).toMatchObject({ name: 'StaleVersion', stream: 'lot L-2', expected: 7, actual: 0 });
+        expect(again).toEqual({ ...before, repeated: true });
+        expect(second).toMatchObject({ repeated: false });
+        expect(twice).toEqual({ ...second, repeated: true });
+        for (const written of [first, third]) expect(written).toMatchObject({ repeated: false });
+        expect(await journal.versionOf('lot L-1')).toBe(3);
+        expect(await journal.receiptFor('c-stale')).toBeNull();
+        expect(await journal.verify()).toEqual({ slips: 4, streams: 2, firstBroken: null });
+        expect((await journal.append(readingFor('lot L-1', 3))).slips[0]?.version).toBe(4);
+      });
     });
 
     describe('the chain', () => {

@@ -82,6 +82,14 @@ describe('a journal in SQLite', () => {
     expect((await journal.verify()).firstBroken).toMatchObject({ position: 2, why: expect.stringContaining('is gone') });
   });
 
+  it('sees where a stream stands when another program has moved it meanwhile', async () => {
+    await journal.append(readingFor('lot L-1', 0));
+    place.meddle((db) => db.exec(`UPDATE head SET version = 4 WHERE stream = 'lot L-1'`));
+    await expect(journal.append(readingFor('lot L-1', 1))).rejects.toMatchObject({ name: 'StaleVersion', expected: 1, actual: 4 });
+    place.meddle((db) => db.exec(`UPDATE head SET version = 1 WHERE stream = 'lot L-1'`));
+    expect((await journal.append(readingFor('lot L-1', 1))).slips[0]?.version).toBe(2);
+  });
+
   it('copies itself whole while readings come in', async () => {
     await Promise.all(Array.from({ length: 300 }, (_, n) => journal.append(readingFor('lot L-1', n))));
     await journal.keys.put('signing key', 'kept in the copy');
