@@ -2,6 +2,8 @@ import { LitElement, css, html, nothing } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { streamOf, streamParts } from '../../shared/traveller/index.ts';
+import { formatFor } from '../../shared/words/format.ts';
+import { localeFor } from '../../shared/words/locale.ts';
 import { Follow, link, type KeptEntry } from '../link/index.ts';
 import '../parts/gh-button.ts';
 import '../parts/gh-notice.ts';
@@ -15,7 +17,7 @@ import { locale, shellWords } from './words.ts';
 /** Everything the outbox holds, in the order entered; refused entries with their reason, until set aside. */
 @customElement('gh-outbox-sheet')
 export class GhOutboxSheet extends LitElement {
-  static override styles = [partStyles, css`.list { display: grid; } .why { color: var(--bad); }`];
+  static override styles = [partStyles, css`.list { display: grid; } .why { color: var(--bad); } a { color: var(--link); text-underline-offset: 0.2em; display: inline-block; padding-block: 0.4em; }`];
   readonly #entries = new Follow(this, () => link.outbox.entries);
 
   override render() {
@@ -31,7 +33,7 @@ export class GhOutboxSheet extends LitElement {
   #entry({ clientId, command, keptAt, name, bench, refused }: KeptEntry) {
     const words = shellWords();
     const parts = streamParts(streamOf(command));
-    const at = new Intl.DateTimeFormat(locale(), { hour: '2-digit', minute: '2-digit', second: '2-digit' }).format(new Date(keptAt));
+    const at = formatFor(localeFor(locale())).time(keptAt);
     return html`<gh-slip .at=${at} .datetime=${keptAt} .who=${name} .bench=${bench} .number=${parts?.id ?? ''} .sentence=${entrySentence(command)}
       state=${refused === null ? 'kept' : 'refused'} state-word=${refused === null ? words.kept(1) : words.refused(1)}>
       ${refused === null ? nothing : html`<p class="why">${refused.words.happened} ${refused.words.next}</p>`}
