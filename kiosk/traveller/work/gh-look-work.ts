@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { ref } from 'lit/directives/ref.js';
 import type { NonconformityKind } from '../../../shared/traveller/index.ts';
@@ -15,10 +15,13 @@ import { focusWhenShown } from './focus-when-shown.ts';
 import { GateWork, type WorkAt } from './gate-work.ts';
 import { workStyles } from './work-styles.ts';
 
+/** Up to so many pieces, one key each answers how many. */
+const keysUpTo = 12;
+
 /** A look at a few pieces each time so many have been made. One kind is named when something is found. */
 @customElement('gh-look-work')
 export class GhLookWork extends GateWork {
-  static override styles = [partStyles, workStyles];
+  static override styles = [partStyles, workStyles, css`.counts { display: grid; grid-template-columns: repeat(auto-fill, minmax(calc(20 * var(--true-mm)), 1fr)); gap: var(--gap); }`];
   @state() private counting: NonconformityKind | null = null;
 
   protected override renderWork(at: WorkAt): unknown {
@@ -47,9 +50,10 @@ export class GhLookWork extends GateWork {
     const { counting } = this;
     if (counting === null) return nothing;
     const words = travellerWords();
+    const { n } = at.work.demand;
     return html`<gh-sheet open .heading=${words.look.how(counting.name)} .closeWord=${words.cancel} @sheet-closed=${() => (this.counting = null)}>
-      <gh-keypad ${ref(focusWhenShown)} whole hears-all .locale=${catalogue().locale} .words=${{ ...words.keypad, demand: words.look.how(counting.name), enter: words.count.record }}
-        @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#take(at, look, Number(event.detail.plain))}></gh-keypad>
+      ${n <= keysUpTo ? html`<div class="counts">${Array.from({ length: n }, (_, index) => html`<gh-button wide kind="primary" @click=${() => this.#take(at, look, index + 1)}>${format().count(index + 1)}</gh-button>`)}</div>` : html`<gh-keypad ${ref(focusWhenShown)} whole hears-all .locale=${catalogue().locale} .words=${{ ...words.keypad, demand: words.look.how(counting.name), enter: words.count.record }}
+        @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#take(at, look, Number(event.detail.plain))}></gh-keypad>`}
     </gh-sheet>`;
   }
 
