@@ -24,6 +24,9 @@ test('readings entered without a network are counted, outlive a reload, and are 
   await atDimensions(kiosk);
   await enter(kiosk, FIGURES[0] ?? '');
   await expect(demand(kiosk, 'Inscribed circle d: piece 2')).toBeVisible();
+  // The strip shows an entry at once; the network goes only after the server has answered it.
+  await expect.poll(async () => (await threadOf(other, 'L26-0511')).filter(({ body }) => body.type === 'readingTaken').length).toBe(1);
+  await expect(foot(kiosk)).not.toContainText('entr');
 
   await kiosk.offline(true);
   await expect(foot(kiosk)).toContainText('No network');
