@@ -16,6 +16,9 @@ import type { RunningServer } from '../../server/start-server.ts';
 
 export { expect };
 
+/** Pictures go beside the other results; into the docs only when they are to be renewed: GATEHAND_PICTURES=docs/pictures. */
+const PICTURES = process.env['GATEHAND_PICTURES'] ?? join('tests', 'results', 'pictures');
+
 /** Somebody of the invented plant by badge. */
 export function someone(badge: string): DemoPerson {
   const found = [KEEPER, ...PEOPLE].find((each) => each.badge === badge);
@@ -66,7 +69,7 @@ export class Kiosk {
     await device.detach();
   }
   /** A picture for the docs. */
-  async picture(name: string): Promise<void> { await this.page.screenshot({ path: join('docs', 'pictures', `${name}.png`), animations: 'disabled' }); }
+  async picture(name: string): Promise<void> { await this.page.screenshot({ path: join(PICTURES, `${name}.png`), animations: 'disabled' }); }
   /** A gauge that types: the figure at once, then Enter. It is no effort of the person's. */
   async gauge(figure: string): Promise<void> { await this.page.keyboard.type(figure); await this.page.keyboard.press('Enter'); }
   /** axe finds nothing on the page as it stands, light, dark and in high contrast, as the device asks for each. */
