@@ -91,7 +91,7 @@ function svg(text: string, serial: string): Paper {
 
 /** Something in the data cannot stand on paper, such as a letter the typeface lacks. */
 function cannotBeDrawn(fault: Error): Answer {
-  return refused({ code: 'identifierUnfit', field: 'text', value: '', rule: fault.message });
+  return refused({ code: 'identifierUnfit', field: 'text', value: '', rule: 'printable', detail: fault.message });
 }
 
 function inOneLine(subject: Subject): string {

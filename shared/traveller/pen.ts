@@ -95,5 +95,5 @@ export function requireReason(command: CommandType, reason: string): void {
 const FIT = /^[A-Z0-9][A-Z0-9-]{1,15}$/;
 /** Refuses numbers that would not fit a label's code: upper-case letters, digits and dashes, 2 to 16 of them (reason: shared/traveller/box-code). */
 export function requireFitId(field: string, value: string): void {
-  if (!FIT.test(value)) refuse({ code: 'identifierUnfit', field, value, rule: '2 to 16 of A–Z, 0–9 and -, first a letter or digit' });
+  if (!FIT.test(value)) refuse({ code: 'identifierUnfit', field, value, rule: 'number', detail: '' });
 }

@@ -1,5 +1,11 @@
 import type { Role } from './rights.ts';
 import type { DispositionKind } from './gate/hold.ts';
+import type { PlanFault } from './plan/plan-fault.ts';
+
+/** What a characteristic takes in place of what was entered. */
+export type WantedEntry = 'weights' | 'singleReadings' | 'looks' | 'readings' | 'findings' | 'valueItself' | 'yesOrNo' | 'number' | 'whatWasRead' | 'craterDiameters' | 'sinteredLength';
+/** What a text that is printed, scanned or sent must keep to. */
+export type IdentifierRule = 'number' | 'notEmpty' | 'serial' | 'labelCode' | 'printable';
 
 /** A "no" that a person can act on. Its words stand in shared/words, its page in docs/refusals.md. */
 export type Refusal =
@@ -15,7 +21,7 @@ export type Refusal =
   | { readonly code: 'upstreamIsHeld'; readonly upstream: string; readonly reason: string }
   | { readonly code: 'subjectHasEnded'; readonly subject: string; readonly how: string }
   | { readonly code: 'inspectionDiscontinued'; readonly switching: string; readonly lots: readonly string[] }
-  | { readonly code: 'wrongKindOfEntry'; readonly characteristic: string; readonly wanted: string }
+  | { readonly code: 'wrongKindOfEntry'; readonly characteristic: string; readonly wanted: WantedEntry; readonly unit: string }
   | { readonly code: 'ordinalOutside'; readonly characteristic: string; readonly n: number; readonly ordinal: number }
   | { readonly code: 'readingAlreadyTaken'; readonly characteristic: string; readonly ordinal: number; readonly value: string; readonly taken: number; readonly n: number }
   | { readonly code: 'unlikelyValue'; readonly characteristic: string; readonly value: number; readonly least: number; readonly most: number; readonly likely: number | null }
@@ -57,9 +63,9 @@ export type Refusal =
   | { readonly code: 'planNotInForce'; readonly plan: string }
   | { readonly code: 'approvedByYou'; readonly plan: string; readonly planVersion: number }
   | { readonly code: 'planIsInForce'; readonly plan: string; readonly planVersion: number }
-  | { readonly code: 'planUnsound'; readonly where: string; readonly why: string }
+  | { readonly code: 'planUnsound'; readonly where: string; readonly why: PlanFault }
   | { readonly code: 'notDiscontinued'; readonly switching: string; readonly severity: string }
-  | { readonly code: 'identifierUnfit'; readonly field: string; readonly value: string; readonly rule: string }
+  | { readonly code: 'identifierUnfit'; readonly field: string; readonly value: string; readonly rule: IdentifierRule; readonly detail: string }
   | { readonly code: 'lastKeeper'; readonly badge: string }
   | { readonly code: 'personInactive'; readonly badge: string };
 export type RefusalCode = Refusal['code'];

@@ -1,3 +1,4 @@
+import type { WantedEntry } from '../traveller/index.ts';
 import { piecesText } from './speak.ts';
 import { labelOf } from './words-for.ts';
 import type { RefusalWords } from './told-refusal.ts';
@@ -17,7 +18,13 @@ const unfitGauge: Readonly<Record<'overdue' | 'withdrawn' | 'wrongKind' | 'wrong
   withdrawn: (reason) => `it was withdrawn from use: ${reason}`,
   wrongKind: (kind) => `this characteristic asks for: ${kind}`,
   wrongUnit: (units) => `its unit is another one: ${units}`,
-  tooCoarse: (detail) => `its resolution is too coarse: ${detail}`,
+  tooCoarse: (detail) => `its uncertainty leaves no room between the limits: ${detail}`,
+};
+
+const wantedEntry: Readonly<Record<WantedEntry, (unit: string) => string>> = {
+  weights: () => 'a block of weights', singleReadings: () => 'single readings', looks: () => 'looks', readings: () => 'readings', findings: () => 'findings',
+  valueItself: () => 'the value itself', yesOrNo: () => 'yes or no', number: (unit) => `a number in ${unit}`, whatWasRead: () => 'what was read, not the value',
+  craterDiameters: (unit) => `two crater diameters in ${unit}`, sinteredLength: (unit) => `the sintered length in ${unit}`,
 };
 
 /** Refusals while a gate is worked. */
@@ -48,7 +55,7 @@ export const gateRefusalWords = {
     happened: `Inspection is discontinued for ${switching.slice(switching.indexOf(':') + 1)}${lots.length === 0 ? '' : `, after ${format.list(lots)}`}.`, kept: NOTHING,
     next: 'The cause must be put right first. Then a quality engineer lets inspection go on, on tightened.',
   }),
-  wrongKindOfEntry: ({ characteristic, wanted }) => ({ happened: `${characteristic} takes another kind of entry.`, kept: ENTRY, next: `Enter ${wanted}.` }),
+  wrongKindOfEntry: ({ characteristic, wanted, unit }) => ({ happened: `${characteristic} takes another kind of entry.`, kept: ENTRY, next: `Enter ${wantedEntry[wanted](unit)}.` }),
   ordinalOutside: ({ characteristic, n, ordinal }, { format }) => ({
     happened: `${characteristic} has no place ${format.count(ordinal)} in its sample.`, kept: ENTRY, next: `Take a place from 1 to ${format.count(n)}.`,
   }),

@@ -1,7 +1,28 @@
+import type { IdentifierRule, PlanFault } from '../traveller/index.ts';
 import { labelOf } from './words-for.ts';
 import type { RefusalWords } from './told-refusal.ts';
 
 const NOTHING = 'Nothing was written.';
+
+const planFaults: Readonly<Record<PlanFault, string>> = {
+  noGate: 'a route has at least one gate', verdictFromElsewhere: 'only a lot takes verdicts from another subject',
+  characteristicsElsewhere: 'a gate worked on another subject has its characteristics in that subject’s plan', noCharacteristic: 'a gate has at least one characteristic',
+  nobodyMayWork: 'somebody must be allowed to work the gate', twice: 'this key stands twice', otherSubject: 'the plan is for another kind of subject',
+  pressLimitsNotForLot: 'limits that follow from the powder are for lots', everyPieceWorkedOut: 'every piece is weighed or measured as it is',
+  noLimit: 'a measured characteristic has at least one limit', limitsCrossed: 'the lower limit lies below the upper', plausibleEmpty: 'the plausible range is empty',
+  guardedWorkedOut: 'a value that is worked out is judged by simple acceptance', codeTwice: 'each nonconformity has a code of its own',
+  worstNotOnScale: 'the worst accepted rating stands on the scale', attributesNotForLot: 'attributes plans are for lots of pieces', noAql: 'at least one class has an AQL',
+  attributesAql: 'AQL in percent nonconforming is one of the preferred values 0.010 to 10', classWithoutAql: 'every nonconformity belongs to a class with an AQL',
+  variablesNotForLot: 'variables plans are for lots of pieces', variablesAql: 'AQL of a variables plan is one of the preferred values 0.065 to 15', fixedTooFew: 'n is at least 1',
+  barrelsElsewhere: 'barrels are drawn from a powder batch, at least one', positionsElsewhere: 'positions belong to a charge, at least one',
+  weighingNotForLot: 'every-piece weighing is for lots', intervalNotForLot: 'looks at intervals are for lots',
+  tooFewDecimals: 'its decimals are too few for this press weight and tolerance',
+};
+const identifierRules: Readonly<Record<IdentifierRule, (detail: string) => string>> = {
+  number: () => '2 to 16 of A–Z, 0–9 and -, first a letter or digit', notEmpty: () => 'something written',
+  serial: (most) => `at most ${most} characters; pack the rest as a split lot with a shorter number`,
+  labelCode: (part) => `what fits the code on the label; ${part} does not`, printable: (detail) => `characters that can be printed (${detail})`,
+};
 
 /** Refusals about finding things, about rights and signatures, and about the plant's records. */
 export const recordRefusalWords = {
@@ -24,11 +45,11 @@ export const recordRefusalWords = {
   approvedByYou: ({ plan, planVersion }, { format }) => ({
     happened: `You have approved ${plan} version ${format.count(planVersion)} already.`, kept: 'Your approval stands.', next: 'The second approval must come from another quality engineer.',
   }),
-  planUnsound: ({ where, why }) => ({ happened: `The plan cannot be worked as it is. At ${where}: ${why}.`, kept: 'No version was drafted.', next: 'Put this place right and draft again.' }),
+  planUnsound: ({ where, why }) => ({ happened: `The plan cannot be worked as it is. At ${where}: ${planFaults[why]}.`, kept: 'No version was drafted.', next: 'Put this place right and draft again.' }),
   notDiscontinued: ({ switching, severity }, { labels }) => ({
     happened: `${switching.slice(switching.indexOf(':') + 1)} is not discontinued; it stands on ${labelOf(labels.severities, severity)}.`, kept: NOTHING, next: 'Inspection goes on; nothing needs to be resumed.',
   }),
-  identifierUnfit: ({ field, value, rule }) => ({ happened: `${value === '' ? 'An empty entry' : value} cannot stand as ${field}.`, kept: NOTHING, next: `Asked for: ${rule}.` }),
+  identifierUnfit: ({ field, value, rule, detail }) => ({ happened: `${value === '' ? 'An empty entry' : value} cannot stand as ${field}.`, kept: NOTHING, next: `Asked for: ${identifierRules[rule](detail)}.` }),
   lastKeeper: ({ badge }) => ({ happened: `${badge} is a keeper and cannot take that right from themselves.`, kept: NOTHING, next: 'Let another keeper make this change, so that the plant always has one.' }),
   personInactive: ({ badge }) => ({ happened: `${badge} is no longer active.`, kept: NOTHING, next: 'The keeper can make the person active again.' }),
 } satisfies Partial<RefusalWords>;

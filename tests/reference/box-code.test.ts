@@ -79,7 +79,7 @@ describe('the structure of the envelope', () => {
   });
 });
 
-// The list of bad payloads is our reference shelf's ("Bad payloads a reader must refuse with a reason"); the last ones are our own.
+// Every way in which a payload can break the structure of ISO/IEC 15434 and the forms of its identifiers (derived).
 describe('a bad code is refused with its reason', () => {
   it.each([
     { bad: 'EOT is missing', text: frame(good).slice(0, -1), why: { code: 'noEndOfTransmission' } },

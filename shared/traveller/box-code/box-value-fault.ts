@@ -2,7 +2,7 @@ import { boxFieldOf, type BoxIdentifier, type BoxValueFault } from './box-code-f
 
 /**
  * What is wrong with a value as it stands in the code (a day as `YYYYMMDD`), or null.
- * @see reference "Box label": upper-case letters, digits and dash only (common practice, no source); forms of the identifiers, ANSI MH10.8.2
+ * @see docs/label.md: upper-case letters, digits and dash only (common practice, no source); forms of the identifiers, ANSI MH10.8.2
  */
 export function boxValueFault(identifier: BoxIdentifier, value: string): BoxValueFault | null {
   const { most } = boxFieldOf[identifier];

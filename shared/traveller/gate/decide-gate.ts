@@ -85,7 +85,7 @@ function gaugeAtHand(pen: Pen, id: string | undefined): GaugeState | null {
 
 function takeReading(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeReading): void {
   const { characteristic, n } = work.demand;
-  if (work.demand.basis.by === 'everyPiece') refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'a block of weights' });
+  if (work.demand.basis.by === 'everyPiece') refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'weights', unit: '' });
   if (!Number.isInteger(command.ordinal) || command.ordinal < 1 || command.ordinal > n) refuse({ code: 'ordinalOutside', characteristic: characteristic.name, n, ordinal: command.ordinal });
   const before = work.readings.find(({ ordinal }) => ordinal === command.ordinal);
   if (before !== undefined) refuse({ code: 'readingAlreadyTaken', characteristic: characteristic.name, ordinal: command.ordinal, value: String(before.value), taken: work.readings.length, n });
@@ -100,7 +100,7 @@ function takeReading(pen: Pen, subject: Subject, gate: GateRecord, work: Charact
 
 function takeWeights(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeWeights): void {
   const { characteristic } = work.demand;
-  if (work.demand.basis.by !== 'everyPiece' || characteristic.kind !== 'measured') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'single readings' });
+  if (work.demand.basis.by !== 'everyPiece' || characteristic.kind !== 'measured') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'singleReadings', unit: '' });
   const expectedFrom = (work.weights?.running.n ?? 0) + 1;
   if (command.fromPiece !== expectedFrom || command.values.length === 0 || expectedFrom + command.values.length - 1 > gate.lotSize) refuse({ code: 'weightsOutOfOrder', expectedFrom, gotFrom: command.fromPiece, lotSize: gate.lotSize });
   const used = gaugeUsed(characteristic, gaugeAtHand(pen, command.gauge), pen.stamp.at);
@@ -115,7 +115,7 @@ function takeWeights(pen: Pen, subject: Subject, gate: GateRecord, work: Charact
 
 function recordFinding(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: RecordFinding): void {
   const { characteristic, basis, n } = work.demand;
-  if (characteristic.kind !== 'counted' || basis.by !== 'attributes') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: characteristic.kind === 'counted' ? 'looks' : 'readings' });
+  if (characteristic.kind !== 'counted' || basis.by !== 'attributes') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: characteristic.kind === 'counted' ? 'looks' : 'readings', unit: '' });
   if (work.looked !== null) refuse({ code: 'sampleAlreadyComplete', characteristic: characteristic.name });
   const kind = characteristic.kinds.find(({ code }) => code === command.code) ?? refuse({ code: 'findingUnknown', finding: command.code, known: characteristic.kinds.map(({ code }) => code) });
   const plan = basis.classes.find((each) => each.class === kind.class)?.plan ?? refuse({ code: 'findingUnknown', finding: command.code, known: characteristic.kinds.map(({ code }) => code) });
@@ -132,7 +132,7 @@ function recordFinding(pen: Pen, subject: Subject, gate: GateRecord, work: Chara
 
 function takeLook(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeLook): void {
   const { characteristic, basis, n } = work.demand;
-  if (characteristic.kind !== 'counted' || basis.by !== 'interval') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'findings' });
+  if (characteristic.kind !== 'counted' || basis.by !== 'interval') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'findings', unit: '' });
   const expected = work.looks.length + 1;
   if (command.look !== expected || expected > basis.looks) refuse({ code: 'lookOutOfOrder', expected, got: command.look, looks: basis.looks });
   const looked = Math.min(n, gate.lotSize);
@@ -153,7 +153,7 @@ function piecesMade(gate: GateRecord): number | null {
 
 function completeSample(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: CompleteSample): void {
   const { characteristic, basis, n } = work.demand;
-  if (basis.by !== 'attributes') refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'readings' });
+  if (basis.by !== 'attributes') refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'readings', unit: '' });
   if (work.looked !== null) refuse({ code: 'sampleAlreadyComplete', characteristic: characteristic.name });
   if (command.looked !== n) refuse({ code: 'sampleNotWhole', looked: command.looked, n });
   pen.write(subject.stream, { type: 'sampleCompleted', gate: gate.id, characteristic: characteristic.id, looked: n });

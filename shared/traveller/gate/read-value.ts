@@ -9,16 +9,16 @@ export interface Entered { readonly value: number | string | boolean | null; rea
 
 /** The value that counts, or the refusal that says what is wrong with the entry. Nothing is rounded or dropped in silence. */
 export function readValue(characteristic: Characteristic, entered: Entered, gauge: GaugeState | null): number | string | boolean {
-  if (entered.inputs !== undefined && !isWorkedOut(characteristic)) refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'the value itself' });
+  if (entered.inputs !== undefined && !isWorkedOut(characteristic)) refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'valueItself', unit: '' });
   switch (characteristic.kind) {
     case 'measured': return measuredValue(characteristic, entered, gauge);
     case 'graded':
       if (typeof entered.value !== 'string' || !characteristic.scale.includes(entered.value)) refuse({ code: 'ratingUnknown', characteristic: characteristic.name, value: String(entered.value), scale: characteristic.scale });
       return entered.value;
     case 'confirmed':
-      if (typeof entered.value !== 'boolean') refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'yes or no' });
+      if (typeof entered.value !== 'boolean') refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'yesOrNo', unit: '' });
       return entered.value;
-    case 'counted': return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'findings' });
+    case 'counted': return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'findings', unit: '' });
   }
 }
 
@@ -37,7 +37,7 @@ function measuredValue(characteristic: Measured, { value, inputs, sure }: Entere
 }
 
 function directValue(characteristic: Measured, value: Entered['value']): number {
-  if (typeof value !== 'number') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: `a number in ${characteristic.unit}` });
+  if (typeof value !== 'number') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'number', unit: characteristic.unit });
   // A decimal like 4.763 is not exact in binary: the value must be the double nearest to a decimal of so many places.
   if (Number.isFinite(value) && Number(value.toFixed(characteristic.decimals)) !== value) refuse({ code: 'valueImpossible', characteristic: characteristic.name, value, why: 'finerThanResolution', detail: String(characteristic.decimals) });
   return value;
@@ -45,19 +45,19 @@ function directValue(characteristic: Measured, value: Entered['value']): number 
 
 function workedOut(characteristic: Measured, value: Entered['value'], inputs: ReadingInputs | undefined): number {
   const { entry, name, decimals } = characteristic;
-  if (value !== null) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'what was read, not the value' });
+  if (value !== null) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'whatWasRead', unit: '' });
   if (entry.how === 'crater') {
-    if (inputs === undefined || !('outerMm' in inputs)) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'two crater diameters in mm' });
+    if (inputs === undefined || !('outerMm' in inputs)) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'craterDiameters', unit: 'mm' });
     const { outerMm, innerMm } = inputs;
     if (!(innerMm >= 0 && outerMm > innerMm && outerMm < entry.ballDiameterMm)) return refuse({ code: 'valueImpossible', characteristic: name, value: outerMm, why: 'craterNotConcentric', detail: `${innerMm} < ${outerMm} < ${entry.ballDiameterMm}` });
     return roundTo(craterThicknessUm({ ballDiameterMm: entry.ballDiameterMm, outerMm, innerMm }).exactUm, decimals);
   }
   if (entry.how === 'shrinkage') {
-    if (inputs === undefined || !('sinteredMm' in inputs)) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'the sintered length in mm' });
+    if (inputs === undefined || !('sinteredMm' in inputs)) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'sinteredLength', unit: 'mm' });
     if (!(inputs.sinteredMm > 0 && inputs.sinteredMm < entry.dieMm)) return refuse({ code: 'valueImpossible', characteristic: name, value: inputs.sinteredMm, why: 'largerThanDie', detail: String(entry.dieMm) });
     return roundTo(100 * linearShrinkage(entry.dieMm, inputs.sinteredMm), decimals);
   }
-  return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: characteristic.unit });
+  return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'number', unit: characteristic.unit });
 }
 
 /** A worked-out value is stated to the characteristic's decimals; its inputs stay on the slip as read. */

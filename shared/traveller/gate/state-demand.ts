@@ -87,6 +87,6 @@ function withPressLimits(subject: Subject, characteristic: Characteristic): Char
   const { weightG } = subject.press;
   const share = characteristic.pressTolerancePercent / 100;
   const [lower, upper] = [rounded(weightG * (1 - share)), rounded(weightG * (1 + share))];
-  if (lower >= upper) refuse({ code: 'planUnsound', where: characteristic.name, why: 'its decimals are too few for this press weight and tolerance' });
+  if (lower >= upper) refuse({ code: 'planUnsound', where: characteristic.name, why: 'tooFewDecimals' });
   return { ...characteristic, target: rounded(weightG), lower, upper } satisfies Measured;
 }

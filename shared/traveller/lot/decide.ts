@@ -155,7 +155,7 @@ function packBox(pen: Pen, { lot: id, pieces }: PackBox): void {
   requireLoose(lot, pieces);
   // Voided boxes keep their place in the count, so no serial is ever given twice.
   const serial = `${lot.id}-${String(lot.boxes.length + 1).padStart(3, '0')}`;
-  if (serial.length > LONGEST_SERIAL) refuse({ code: 'identifierUnfit', field: 'box', value: serial, rule: `at most ${LONGEST_SERIAL} characters; pack the rest as a split lot with a shorter number` });
+  if (serial.length > LONGEST_SERIAL) refuse({ code: 'identifierUnfit', field: 'box', value: serial, rule: 'serial', detail: String(LONGEST_SERIAL) });
   pen.write(lot.stream, { type: 'boxPacked', box: serial, pieces });
 }
 
@@ -163,7 +163,7 @@ function packBox(pen: Pen, { lot: id, pieces }: PackBox): void {
 function boxPayload(lot: Lot, box: Box, country: string): string {
   const fields = { item: lot.product.itemCode, lot: lot.id, serial: box.serial, quantity: box.pieces, packedOn: box.packedAt.slice(0, 10), country };
   const fault = boxCodeFault(fields);
-  if (fault !== null) return refuse({ code: 'identifierUnfit', field: 'label', value: box.serial, rule: fault.code });
+  if (fault !== null) return refuse({ code: 'identifierUnfit', field: 'label', value: box.serial, rule: 'labelCode', detail: 'identifier' in fault ? fault.identifier : 'value' in fault ? fault.value : fault.code });
   return buildBoxCode(fields);
 }
 
@@ -202,7 +202,7 @@ function shipBox(pen: Pen, { lot: id, box: serial, shipment, order, consignee }:
   const box = boxOf(lot, serial);
   if (box.copies === 0) refuse({ code: 'labelNotPrinted', box: serial });
   if (!box.readBack) refuse({ code: 'labelNotReadBack', box: serial });
-  for (const [field, value] of Object.entries({ shipment, order, consignee })) if (value.trim() === '') refuse({ code: 'identifierUnfit', field, value, rule: 'not empty' });
+  for (const [field, value] of Object.entries({ shipment, order, consignee })) if (value.trim() === '') refuse({ code: 'identifierUnfit', field, value, rule: 'notEmpty', detail: '' });
   pen.write(lot.stream, { type: 'boxShipped', box: serial, shipment, order, consignee });
 }
 

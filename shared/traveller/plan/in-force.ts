@@ -8,7 +8,7 @@ import type { GatePlan, InspectionPlan } from './gate-plan.ts';
 /** The version of a plan for this kind of subject that is in force, or the refusal that none is. */
 export function planInForce(pen: Pen, id: string, kind: SubjectKind): { readonly plan: InspectionPlan; readonly planVersion: number } {
   const found = pen.find(streamName('plan', id), 'plan', 'plan').versions.find(({ inForce }) => inForce) ?? refuse({ code: 'planNotInForce', plan: id });
-  if (found.plan.appliesTo !== kind) refuse({ code: 'planUnsound', where: id, why: 'the plan is for another kind of subject' });
+  if (found.plan.appliesTo !== kind) refuse({ code: 'planUnsound', where: id, why: 'otherSubject' });
   return found;
 }
 

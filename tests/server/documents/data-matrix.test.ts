@@ -28,7 +28,7 @@ describe('code words', () => {
   it.each([
     { name: 'example A', text: '[)>\x1e06\x1d1PCNMG120408-M7\x1d1TL26-004217\x1dSB26004217-013\x1dQ10\x1d16D20261118\x1d4LPT\x1e\x04', modules: 32 },
     { name: 'example B', text: '[)>\x1e06\x1d1PDCGT11T304FN-F2\x1d1TL26-004219\x1dQ10\x1d9D20261120\x1d4LPT\x1e\x04', modules: 26 },
-  ])('$name of the reference shelf makes a symbol of $modules modules, as an open encoder found (derived)', ({ text, modules }) => {
+  ])('$name makes a symbol of $modules modules, as an open encoder found (derived)', ({ text, modules }) => {
     expect(dataMatrix(text).modules).toBe(modules);
     const [encoder] = bwipjs.raw('datamatrix', text, 'format=square');
     expect(encoder).toMatchObject({ pixx: modules });
