@@ -19,7 +19,7 @@ export interface Parameter { readonly name: string; readonly meaning: string; re
 
 const CHARGE_KINDS = ['furnace', 'coating'];
 const rows = { schema: 'Rows' } as const;
-const documentOf = (path: string, media: string, summary: string, query: readonly Parameter[] = []): Endpoint => ({ method: 'get', path, tag: 'documents', summary, query, answer: { media }, refuses: [404, 409] });
+const documentOf = (path: string, media: string, summary: string, query: readonly Parameter[] = []): Endpoint => ({ method: 'get', path, tag: 'documents', summary, query, answer: { media }, refuses: [400, 404, 409] });
 
 /** What the values of a path's parameters may be; others are free numbers. */
 export const PATH_PARAMETERS: Readonly<Record<string, Parameter>> = {
@@ -34,7 +34,7 @@ const labelQuery: readonly Parameter[] = [{ name: 'size', meaning: 'width × hei
 
 export const ENDPOINTS: readonly Endpoint[] = [
   { method: 'get', path: '/api/plant', tag: 'plant', summary: 'The plant, before anybody signs on', answer: { schema: 'Plant' }, open: true, refuses: [] },
-  { method: 'post', path: '/api/session', tag: 'sign-on', summary: 'Sign on with badge and PIN at a bench', asks: 'SignIn', answer: { schema: 'Session' }, open: true, refuses: [400, 401, 409] },
+  { method: 'post', path: '/api/session', tag: 'sign-on', summary: 'Sign on with badge and PIN at a bench', asks: 'SignIn', answer: { schema: 'Session' }, open: true, refuses: [400, 401, 409, 413] },
   { method: 'get', path: '/api/session', tag: 'sign-on', summary: 'Who is signed on', answer: { schema: 'Session' }, refuses: [] },
   { method: 'delete', path: '/api/session', tag: 'sign-on', summary: 'Sign off', answer: null, refuses: [] },
   {
@@ -42,24 +42,24 @@ export const ENDPOINTS: readonly Endpoint[] = [
     summary: 'Give a command. All its slips are written, or none is. Sent again with the same clientId it is answered again and written once. `openPlant` needs no sign-in while no plant is open.',
   },
   { method: 'get', path: '/api/bench', tag: 'lists', summary: 'What waits and what is held at a bench', query: [{ name: 'bench', meaning: 'name of the bench', needed: true }], answer: { schema: 'BenchList' }, refuses: [] },
-  { method: 'get', path: '/api/travellers/{kind}/{id}', tag: 'travellers', summary: 'A subject: its state and its last slips', query: [{ name: 'tail', meaning: 'how many slips, 200 when left out', whole: true }], answer: { schema: 'Traveller' }, refuses: [404] },
+  { method: 'get', path: '/api/travellers/{kind}/{id}', tag: 'travellers', summary: 'A subject: its state and its last slips', query: [{ name: 'tail', meaning: 'how many slips, 200 when left out', whole: true }], answer: { schema: 'Traveller' }, refuses: [400, 404] },
   {
-    method: 'get', path: '/api/travellers/{kind}/{id}/slips', tag: 'travellers', summary: 'Earlier slips of a subject', answer: { schema: 'Slips' }, refuses: [404],
+    method: 'get', path: '/api/travellers/{kind}/{id}/slips', tag: 'travellers', summary: 'Earlier slips of a subject', answer: { schema: 'Slips' }, refuses: [400, 404],
     query: [{ name: 'before', meaning: 'only slips of a lower version', whole: true }, { name: 'limit', meaning: 'how many at most', whole: true }],
   },
-  { method: 'get', path: '/api/states', tag: 'records', summary: 'The state of any stream, e.g. plan:ROUTE-A; of people without secrets', query: [{ name: 'stream', meaning: 'name of the stream', needed: true }], answer: { schema: 'StateAnswer' }, refuses: [] },
+  { method: 'get', path: '/api/states', tag: 'records', summary: 'The state of any stream, e.g. plan:ROUTE-A; of people without secrets', query: [{ name: 'stream', meaning: 'name of the stream', needed: true }], answer: { schema: 'StateAnswer' }, refuses: [400] },
   { method: 'get', path: '/api/catalogue', tag: 'records', summary: 'Products, grades, coatings, plans and gauges', answer: { schema: 'Catalogue' }, refuses: [] },
-  { method: 'get', path: '/api/people', tag: 'records', summary: 'People and their roles', answer: { schema: 'People' }, refuses: [403] },
+  { method: 'get', path: '/api/people', tag: 'records', summary: 'People and their roles', answer: { schema: 'People' }, refuses: [] },
   { method: 'get', path: '/api/switching', tag: 'records', summary: 'Switching states', answer: { schema: 'SwitchingRows' }, refuses: [] },
   { method: 'get', path: '/api/release', tag: 'lists', summary: 'Lots ready, or nearly ready, to be released', answer: rows, refuses: [] },
   { method: 'get', path: '/api/packing', tag: 'lists', summary: 'Released lots with pieces to pack or boxes to ship', answer: rows, refuses: [] },
-  { method: 'get', path: '/api/lots', tag: 'lists', summary: 'Lots, of one standing or of all', query: [{ name: 'standing', meaning: 'only lots of this standing', values: ['due', 'open', 'sorting', 'held', 'inCharge', 'toRelease', 'toPack', 'done'] }], answer: rows, refuses: [] },
-  { method: 'get', path: '/api/ready/{kind}', tag: 'lists', summary: 'Lots that wait for such a charge', answer: rows, refuses: [404] },
-  { method: 'get', path: '/api/charges', tag: 'lists', summary: 'Charges', query: [{ name: 'kind', meaning: 'kind of charge', values: CHARGE_KINDS }], answer: rows, refuses: [] },
+  { method: 'get', path: '/api/lots', tag: 'lists', summary: 'Lots, of one standing or of all', query: [{ name: 'standing', meaning: 'only lots of this standing', values: ['due', 'open', 'sorting', 'held', 'inCharge', 'toRelease', 'toPack', 'done'] }], answer: rows, refuses: [400] },
+  { method: 'get', path: '/api/ready/{kind}', tag: 'lists', summary: 'Lots that wait for such a charge', answer: rows, refuses: [400] },
+  { method: 'get', path: '/api/charges', tag: 'lists', summary: 'Charges', query: [{ name: 'kind', meaning: 'kind of charge', values: CHARGE_KINDS }], answer: rows, refuses: [400] },
   { method: 'get', path: '/api/batches', tag: 'lists', summary: 'Powder batches', answer: rows, refuses: [] },
-  { method: 'get', path: '/api/trace/{kind}/{id}', tag: 'travellers', summary: 'What a thing was made from and what became of it', answer: { schema: 'Trace' }, refuses: [404] },
-  { method: 'get', path: '/api/search', tag: 'travellers', summary: 'Find by number, serial or the whole code of a box', query: [{ name: 'q', meaning: 'what was typed or scanned', needed: true }], answer: { schema: 'Hits' }, refuses: [] },
-  { method: 'get', path: '/api/journal/verify', tag: 'plant', summary: 'Check the chain of the journal', answer: { schema: 'Verification' }, refuses: [] },
+  { method: 'get', path: '/api/trace/{kind}/{id}', tag: 'travellers', summary: 'What a thing was made from and what became of it', answer: { schema: 'Trace' }, refuses: [400, 404] },
+  { method: 'get', path: '/api/search', tag: 'travellers', summary: 'Find by number, serial or the whole code of a box', query: [{ name: 'q', meaning: 'what was typed or scanned', needed: true }], answer: { schema: 'Hits' }, refuses: [400] },
+  { method: 'get', path: '/api/journal/verify', tag: 'plant', summary: 'Check the chain of the journal', answer: { schema: 'Verification' }, refuses: [403] },
   { method: 'get', path: '/api/health', tag: 'plant', summary: 'Is the server well', answer: { schema: 'Health' }, open: true, refuses: [] },
   { method: 'get', path: '/api/openapi.json', tag: 'plant', summary: 'This description', answer: { media: 'application/json' }, open: true, refuses: [] },
   documentOf('/api/lots/{id}/certificate.pdf', 'application/pdf', 'The certificate of a released lot'),

@@ -17,6 +17,14 @@ const note: Command = { type: 'addNote', subject: 'lot:L-1', text: 'a note' };
 const envelope = (more: Record<string, unknown> = {}): Record<string, unknown> => ({ clientId: randomUUID(), bench: 'Bench 1', command: note, ...more });
 const json = { 'content-type': 'application/json' };
 
+/** The statuses that the description of the interface names for a question at this address. */
+async function statusesOf(caller: HttpCaller, path: string): Promise<readonly string[]> {
+  const { paths } = (await caller.get('/api/openapi.json')).body as { readonly paths: Readonly<Record<string, { readonly get?: { readonly responses: object } }>> };
+  const asked = path.split('?')[0] ?? '';
+  const found = Object.entries(paths).find(([pattern]) => new RegExp(`^${pattern.replaceAll('.', '\\.').replaceAll(/\{\w+\}/g, '[^/]+')}$`).test(asked));
+  return Object.keys(found?.[1].get?.responses ?? {});
+}
+
 /** Sends it as the inspector, expects this refusal, and that nothing was written. */
 async function expectRefused(send: (caller: HttpCaller) => Promise<Answered>, status: number, code: string): Promise<void> {
   const caller = await plant.as('inspector');
@@ -127,6 +135,8 @@ describe('an address', () => {
     ['GET', `/api/search?q=${'x'.repeat(3000)}`, 400, 'malformed'],
   ])('%s %s answers %d %s', async (method, path, status, code) => {
     await expectRefused((caller) => caller.send(method, path), status, code);
+    const described = statusesOf(await plant.as('inspector'), path);
+    if (method === 'GET' && code !== 'unknownAddress' && code !== 'methodNotAllowed') expect(await described, 'the description names this status').toContain(String(status));
   });
 
   it.each(['/api/bench?bench=Lab', '/api/people', '/api/travellers/lot/L-1', '/api/session', '/api/lots/L-1/certificate.pdf'])('%s is closed to whoever is not signed on', async (path) => {
