@@ -46,6 +46,10 @@ function finish() {
 }
 
 const chromium = provideTools();
+if (chromium === null) {
+  counts.failed += 1;
+  finish();
+}
 step('Type check', 'npx', ['tsc', '--noEmit']);
 step('Build', 'npm', ['run', '--silent', 'build']);
 
