@@ -4,7 +4,7 @@ import type { Envelope } from '../../shared/wire/command-schema.ts';
 import { readCommand } from '../../shared/wire/read-command.ts';
 import type { DoorRefusal, Reply } from '../../shared/wire/reply.ts';
 import type { StampedSlip } from '../../shared/wire/stamped-slip.ts';
-import type { Entry, Journal, Receipt } from '../journal/journal.ts';
+import type { Entry, Expectation, Journal, Receipt } from '../journal/journal.ts';
 import { StaleVersion } from '../journal/journal.ts';
 import type { PinVault } from '../journal/pin-vault.ts';
 import type { PinDesk } from '../people/pin-desk.ts';
@@ -52,6 +52,7 @@ export class Door {
   readonly #underWay = new Map<string, Promise<Reply>>();
   readonly #pinTurns = new Turns();
   readonly #seeds = new Seeds();
+  #told = { ms: Number.NaN, text: '' };
 
   constructor(parts: DoorParts) {
     this.#parts = parts;
@@ -132,7 +133,7 @@ export class Door {
       // Nothing is awaited between the decision and the hand-over: of two commands in one turn the second must see the first.
       const write = (): Promise<Written> => this.#write({ clientId, at: stamp.at, by: stamp.by.badge, bench }, slips, after, read, asked.digest);
       try {
-        return replyOf(await (pin === null ? write() : this.#pinTurns.take(pin.badge, () => withNewPin(this.#parts.vault, pin, write))), asked.digest);
+        return replyOf(pin === null ? await write() : await this.#pinTurns.take(pin.badge, () => withNewPin(this.#parts.vault, pin, write)), asked.digest);
       } catch (fault) {
         if (!(fault instanceof StaleVersion)) throw fault;
       }
@@ -220,8 +221,11 @@ export class Door {
     for (const stream of streams) this.states.forget(stream, read.get(stream)?.lineage ?? 0);
   }
 
+  /** Now, UTC. Hundreds of commands may share a millisecond, and with it its text. */
   #at(): string {
-    return (this.#parts.now?.() ?? new Date()).toISOString();
+    const now = this.#parts.now?.() ?? new Date();
+    if (now.getTime() !== this.#told.ms) this.#told = { ms: now.getTime(), text: now.toISOString() };
+    return this.#told.text;
   }
 }
 
@@ -231,9 +235,12 @@ function keeperToBe(command: Command): Stamp['by'] | null {
 }
 
 function entryOf(stampedWith: Stamped, bodies: ReadonlyMap<string, readonly SlipBody[]>, read: StreamsRead, answer: string | undefined): Entry {
-  const changes = [...bodies].map(([stream, own]) => ({ stream, expectedVersion: read.get(stream)?.version ?? 0, bodies: own }));
-  const checks = [...read].filter(([stream]) => !bodies.has(stream)).map(([stream, { version }]) => ({ stream, expectedVersion: version }));
-  return { ...stampedWith, changes, checks, answer };
+  const changes: Entry['changes'][number][] = [];
+  const checks: Expectation[] = [];
+  for (const [stream, own] of bodies) changes.push({ stream, expectedVersion: read.get(stream)?.version ?? 0, bodies: own });
+  for (const [stream, { version }] of read) if (!bodies.has(stream)) checks.push({ stream, expectedVersion: version });
+  const { clientId, at, by, bench } = stampedWith;
+  return { clientId, at, by, bench, changes, checks, answer };
 }
 
 function replyOf({ slips, answer, repeated, clientId }: Written, digest: string): Reply {

@@ -10,8 +10,9 @@ import { measureStart } from './start.mjs';
 
 const only = process.argv[2];
 const ROUNDS = Number(process.argv[3] ?? 3);
-/** The same for every process that is measured. */
-const FLAGS = (process.env.BENCH_FLAGS ?? '').split(' ').filter(Boolean);
+const { version, scripts } = JSON.parse(readFileSync('package.json', 'utf8'));
+/** Node's flags of `npm start`, for every process that is measured. */
+const FLAGS = [...scripts.start.matchAll(/ (--\S+)/g)].map(([, flag]) => flag);
 const out = 'dist/bench';
 mkdirSync(out, { recursive: true });
 await build({ entryPoints: ['tests/speed/plant-server.ts', 'tests/speed/document-makers.ts'], bundle: true, platform: 'node', format: 'esm', target: 'node20', packages: 'external', outdir: out, outExtension: { '.js': '.mjs' }, logLevel: 'error' });
@@ -97,7 +98,7 @@ async function measureLoad(name, load) {
   reportFigure(`${name}: socket to another kiosk, p99`, figures('p99'), ' ms', 2, '≤ 1.7', (ratio) => ratio <= 1.7);
   reportFigure(`${name}: server's processor time a reading`, figures('cpuUs'), ' µs', 0, null, null);
   reportFigure(`${name}: the load's own processor time a reading`, figures('loadCpuUs'), ' µs', 0, null, null);
-  if (refused > 0) report(`${name}: readings refused`, String(refused), null, null, '0', false);
+  if (refused > 0) report(`${name}: readings refused`, String(refused), null, null, 'none', false);
 }
 
 if (!only || only === 'load' || only === 'paced') await measureLoad('200 kiosks at one reading a second each', { seconds: 7, perSecond: 1, inFlight: null });
@@ -116,7 +117,6 @@ if (!only || only === 'browser') {
   }
 }
 
-const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
 mkdirSync('tests/results', { recursive: true });
 writeFileSync('tests/results/bench.json', JSON.stringify({ version, node: process.version, rows }, null, 2));
 const missed = rows.filter(({ met }) => met === false).length;
