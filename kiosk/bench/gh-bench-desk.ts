@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { mayGive } from '../../shared/traveller/rights.ts';
 import type { BenchList, BenchRow } from '../../shared/wire/views.ts';
+import '../desk/gh-first-steps.ts';
 import { Follow, link, LinkFault } from '../link/index.ts';
 import '../parts/gh-button.ts';
 import '../parts/gh-notice.ts';
@@ -48,6 +49,7 @@ export class GhBenchDesk extends LitElement {
         <div class="keys">${session !== null && mayGive('openLot', session.roles) ? html`<gh-button @click=${() => void this.#openLotForm()}>${words.newLot}</gh-button>` : nothing}
           <gh-button @click=${() => goTo('/bench/hand-over')}>${words.handOver}</gh-button></div></div>
       ${fault === null ? nothing : html`<p class="old" role="status">${words.old}</p>`}
+      ${list.waiting.length + list.held.length === 0 ? html`<gh-first-steps></gh-first-steps>` : nothing}
       ${this.#section(words.waiting, list.waiting, html`<gh-notice kind="empty" .happened=${words.empty.happened} .next=${words.empty.next}></gh-notice>`)}
       ${list.held.length === 0 ? nothing : this.#section(words.held, list.held, nothing)} ${this.#due(list)}
       ${this.opening ? html`<gh-open-lot @form-left=${() => (this.opening = false)} @lot-opened=${(event: CustomEvent<{ lot: string }>) => goTo(`${travellerPath('lot', event.detail.lot)}?work`)}></gh-open-lot>` : nothing}`;

@@ -15,3 +15,12 @@ export interface CatalogueView {
 export function planPath(id: string, version?: number): string {
   return `/plans/plan/${encodeURIComponent(id)}${version === undefined ? '' : `/${version}`}`;
 }
+
+/** The kinds of card that are defined at the catalogue. */
+export const CARD_KINDS = ['grade', 'layer', 'product'] as const;
+export type CardKind = (typeof CARD_KINDS)[number];
+
+/** Where a grade, coating or product is changed. */
+export function cardPath(kind: CardKind, id: string): string {
+  return `/plans/catalogue/${kind}/${encodeURIComponent(id)}`;
+}

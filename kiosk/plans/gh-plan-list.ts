@@ -1,9 +1,10 @@
-import { LitElement, html } from 'lit';
+import { LitElement, css, html } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
 import { askedNotice } from '../desk/asked-notice.ts';
 import { Asked } from '../desk/asked.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
+import '../desk/gh-first-steps.ts';
 import { showFigure, showList } from '../desk/show.ts';
 import { SortedTable, type DeskRow } from '../desk/sorted-table.ts';
 import { deskWords, labels } from '../desk/words.ts';
@@ -21,13 +22,13 @@ const columns = [
 /** Every plan with the version in force and those that wait for approval. */
 @customElement('gh-plan-list')
 export class GhPlanList extends LitElement {
-  static override styles = [partStyles, deskStyles];
+  static override styles = [partStyles, deskStyles, css`:host { display: grid; gap: calc(2 * var(--pad)); }`];
   readonly #catalogue = new Asked<CatalogueView>(this, { key: () => '/api/catalogue', read: (path) => link.ask(path), topics: ['catalogue'] });
   readonly #table = new SortedTable(this);
 
   override render() {
     const { value } = this.#catalogue;
-    return html`${askedNotice(this.#catalogue)} ${value === null ? '' : this.#table.table(words.caption, columns, value.plans.map(rowOf), { empty: words.empty, file: 'plans' })}`;
+    return html`${askedNotice(this.#catalogue)}<gh-first-steps></gh-first-steps>${value === null ? '' : this.#table.table(words.caption, columns, value.plans.map(rowOf), { empty: words.empty, file: 'plans' })}`;
   }
 }
 
