@@ -30,6 +30,7 @@ export const readers: readonly Reader[] = [
   { path: '/api/travellers/:kind/:id/slips', summary: 'Earlier slips of a thread', query: { before: 'version of the first slip already there', limit: '1 … 1000, default 200' }, answer: view.slipsView, read: readEarlier },
   { path: '/api/travellers/:kind/:id/traveller.json', summary: 'A subject and its whole thread', answer: view.travellerView, read: ({ plant, params }) => page(plant, params['kind'] ?? '', params['id'] ?? '', Number.MAX_SAFE_INTEGER) },
   { path: '/api/states', summary: 'The state of any stream', query: { stream: 'such as `plan:ROUTE-A`' }, answer: view.stateView, read: readState },
+  { path: '/api/slips', summary: 'Slips of any stream, its last ones unless earlier ones are asked for', query: { stream: 'such as `plan:ROUTE-A`', before: 'version of the first slip already there; left out, the end of the thread', limit: '1 … 1000, default 200' }, answer: view.slipsView, read: readThread },
   { path: '/api/catalogue', summary: 'Products, grades, coatings, plans and gauges', answer: view.catalogueView, read: ({ plant }) => found(plant.records.catalogue()) },
   { path: '/api/people', summary: 'The people of the plant', answer: view.peopleView, read: ({ plant }) => found({ people: plant.records.people() }) },
   { path: '/api/switching', summary: 'Every switching state', answer: view.switchingView, read: ({ plant }) => found({ rows: plant.records.switching() }) },
@@ -72,21 +73,40 @@ function readPage({ plant, params: { kind = '', id = '' }, query }: Question): P
 }
 
 async function readEarlier({ plant, params: { kind = '', id = '' }, query }: Question): Promise<Answer> {
-  const before = wholeOf(query, 'before', 1, 1, 999_999_999);
+  const read = await readTraveller(plant, kind, id, 1);
+  return isAnswer(read) ? read : slipsBefore(plant, read.state.stream, query, 1);
+}
+
+/** What the live channel carries to whoever watches a stream, whatever its kind, for those who ask. */
+async function readThread({ plant, query }: Question): Promise<Answer> {
+  const stream = streamAsked(query);
+  return stream === null ? badStream() : slipsBefore(plant, stream, query, (await plant.journal.versionOf(stream)) + 1);
+}
+
+/** A run of slips that ends before a version; before `unsaid` where the question names none. */
+async function slipsBefore(plant: Plant, stream: string, query: URLSearchParams, unsaid: number): Promise<Answer> {
+  const before = wholeOf(query, 'before', unsaid, 1, 999_999_999);
   const limit = wholeOf(query, 'limit', 200, 1, 1_000);
   if (before === null) return malformed('before', 'must be a whole number, 1 or more');
   if (limit === null) return malformed('limit', 'must be a whole number, 1 … 1000');
-  const read = await readTraveller(plant, kind, id, 1);
-  if (isAnswer(read)) return read;
   const after = Math.max(0, before - 1 - limit);
-  const slips = before <= 1 ? [] : await plant.journal.read(read.state.stream, after, before - 1 - after);
+  const slips = before <= 1 ? [] : await plant.journal.read(stream, after, before - 1 - after);
   return found({ slips: slips.map(stamped) });
 }
 
 async function readState({ plant, query }: Question): Promise<Answer> {
+  const stream = streamAsked(query);
+  return stream === null ? badStream() : found({ state: (await plant.door.states.fresh(stream)).state });
+}
+
+/** The stream a question names; null where it names none that could be. */
+function streamAsked(query: URLSearchParams): string | null {
   const stream = query.get('stream') ?? '';
-  if (streamParts(stream) === null || stream.length > 300) return malformed('stream', 'must be the name of a stream, such as lot:L26-0417');
-  return found({ state: (await plant.door.states.fresh(stream)).state });
+  return streamParts(stream) === null || stream.length > 300 ? null : stream;
+}
+
+function badStream(): Answer {
+  return malformed('stream', 'must be the name of a stream, such as lot:L26-0417');
 }
 
 function readTrace({ plant, params: { kind = '', id = '' } }: Question): Answer {

@@ -48,6 +48,10 @@ export const ENDPOINTS: readonly Endpoint[] = [
     query: [{ name: 'before', meaning: 'only slips of a lower version', whole: true }, { name: 'limit', meaning: 'how many at most', whole: true }],
   },
   { method: 'get', path: '/api/states', tag: 'records', summary: 'The state of any stream, e.g. plan:ROUTE-A; of people without secrets', query: [{ name: 'stream', meaning: 'name of the stream', needed: true }], answer: { schema: 'StateAnswer' }, refuses: [400] },
+  {
+    method: 'get', path: '/api/slips', tag: 'records', summary: 'Slips of any stream, its last ones unless earlier ones are asked for', answer: { schema: 'Slips' }, refuses: [400],
+    query: [{ name: 'stream', meaning: 'name of the stream', needed: true }, { name: 'before', meaning: 'only slips of a lower version', whole: true }, { name: 'limit', meaning: 'how many at most', whole: true }],
+  },
   { method: 'get', path: '/api/catalogue', tag: 'records', summary: 'Products, grades, coatings, plans and gauges', answer: { schema: 'Catalogue' }, refuses: [] },
   { method: 'get', path: '/api/people', tag: 'records', summary: 'People and their roles', answer: { schema: 'People' }, refuses: [] },
   { method: 'get', path: '/api/switching', tag: 'records', summary: 'Switching states', answer: { schema: 'SwitchingRows' }, refuses: [] },

@@ -128,7 +128,7 @@ describe('an address', () => {
     ['POST', '/api/bench', 404, 'unknownAddress'], ['GET', '/api/commands', 405, 'methodNotAllowed'], ['PUT', '/api/commands', 405, 'methodNotAllowed'], ['PATCH', '/api/session', 405, 'methodNotAllowed'],
     ['GET', '/api/travellers/lot/%E0%A4%A', 400, 'malformed'], ['GET', '/api/travellers/boat/L-1', 400, 'malformed'], ['GET', '/api/travellers/lot/L-404', 404, 'notFound'],
     ['GET', '/api/travellers/lot/L-1?tail=many', 400, 'malformed'], ['GET', '/api/travellers/lot/L-1?tail=0', 400, 'malformed'], ['GET', '/api/travellers/lot/L-1/slips?before=x', 400, 'malformed'],
-    ['GET', '/api/states?stream=', 400, 'malformed'], ['GET', '/api/states?stream=moon:1', 400, 'malformed'], ['GET', '/api/lots?standing=lost', 400, 'malformed'], ['GET', '/api/ready/oven', 400, 'malformed'],
+    ['GET', '/api/states?stream=', 400, 'malformed'], ['GET', '/api/states?stream=moon:1', 400, 'malformed'], ['GET', '/api/slips?stream=moon:1', 400, 'malformed'], ['GET', '/api/slips?stream=plan:ROUTE&limit=0', 400, 'malformed'], ['GET', '/api/lots?standing=lost', 400, 'malformed'], ['GET', '/api/ready/oven', 400, 'malformed'],
     ['GET', '/api/charges?kind=oven', 400, 'malformed'], ['GET', '/api/trace/moon/1', 400, 'malformed'], ['GET', '/api/trace/lot/L-404', 404, 'notFound'],
     ['GET', '/api/lots/L-404/certificate.pdf', 404, 'notFound'], ['GET', '/api/lots/L-1/certificate.pdf', 409, 'notReleased'], ['GET', '/api/lots/L-1/boxes/L-1-001/label.png', 409, 'notReleased'],
     ['GET', '/api/lots/L-1/boxes/L-1-001/label.png?size=1x1', 400, 'malformed'], ['GET', '/api/travellers/lot/L-1/hold-tag.pdf', 404, 'notFound'], ['GET', '/api/journal/verify', 403, 'notYourRole'],

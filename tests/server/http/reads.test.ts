@@ -27,7 +27,7 @@ afterAll(async () => {
 const addresses = [
   '/api/plant', '/api/health', '/api/openapi.json', '/api/certificates/key', '/api/session', '/api/bench?bench=Gauge%20room', '/api/bench', '/api/travellers/lot/L-1', '/api/travellers/lot/L-1?tail=5',
   '/api/travellers/batch/B1', '/api/travellers/furnace/F-1', '/api/travellers/lot/L-1/slips?before=20&limit=7', '/api/travellers/lot/L-1/traveller.json', '/api/states?stream=plan%3AROUTE', '/api/states?stream=person%3AK-1',
-  '/api/states?stream=lot%3ANONE', '/api/catalogue', '/api/people', '/api/switching', '/api/release', '/api/packing', '/api/lots', '/api/lots?standing=held', '/api/batches', '/api/charges', '/api/charges?kind=coating',
+  '/api/states?stream=lot%3ANONE', '/api/slips?stream=plan%3AROUTE', '/api/slips?stream=person%3AK-1&before=2&limit=5', '/api/slips?stream=lot%3ANONE', '/api/catalogue', '/api/people', '/api/switching', '/api/release', '/api/packing', '/api/lots', '/api/lots?standing=held', '/api/batches', '/api/charges', '/api/charges?kind=coating',
   '/api/ready/furnace', '/api/trace/lot/L-1', '/api/trace/raw/RAW-B1', '/api/trace/box/L-1-001', '/api/search?q=L-1', '/api/search?q=', '/api/search?q=%25', '/api/lots/L-1/certificate.json', '/api/journal/verify',
 ];
 
@@ -53,6 +53,17 @@ describe('a question', () => {
     expect(described).toEqual(readers.map(({ path }) => path.replaceAll(/:(\w+)/g, '{$1}')).sort());
     const tried = new Set(addresses.map((address) => matchRoute(readers, address.split('?')[0] ?? '')?.route.path));
     expect(readers.map(({ path }) => path).filter((path) => !tried.has(path))).toEqual(['/api/journal/checkpoint']);
+  });
+});
+
+describe('a stream of any kind', () => {
+  it.each(['lot:L-1', 'batch:B1', 'furnace:F-1', 'plan:ROUTE', 'product:PR1', 'grade:G1', 'person:K-1', 'plant:plant', 'switching:PR1/visual/looks/major'])('%s can be watched over the live channel, and all that goes over it be read over HTTP', async (stream) => {
+    const { versions } = await socket.emitWithAck('watch', [stream]) as { readonly versions: Readonly<Record<string, number>> };
+    const { body } = await (await plant.as('engineer')).get(`/api/slips?stream=${encodeURIComponent(stream)}`);
+    const kept = await plant.server.journal.read(stream);
+    expect(kept).toHaveLength(versions[stream] ?? 0);
+    expect(kept.length).toBeGreaterThan(0);
+    expect(body).toEqual({ slips: kept.map(({ version, hash, body: said }) => expect.objectContaining({ stream, version, hash, body: said })).slice(-200) });
   });
 });
 

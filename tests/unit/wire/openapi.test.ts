@@ -32,6 +32,7 @@ get /api/bench
 get /api/travellers/{kind}/{id}
 get /api/travellers/{kind}/{id}/slips
 get /api/states
+get /api/slips
 get /api/catalogue
 get /api/people
 get /api/switching
