@@ -4,19 +4,11 @@ import { OutsideDomain } from '../../../shared/ground/outside-domain.ts';
 import { digestOfHeads } from '../../../server/journal/heads-digest.ts';
 import { StaleVersion, type Journal, type Receipt } from '../../../server/journal/journal.ts';
 import { JournalFault } from '../../../server/journal/journal-fault.ts';
-import { noSlipBefore, slipHash } from '../../../server/journal/slip-hash.ts';
+import { chainContract } from './chain-contract.ts';
 import { entryOf, reading, readingFor } from './entries.ts';
+import type { Place } from './place.ts';
 
-/** A place one journal can be opened in, closed, meddled with and opened again. */
-export interface Place {
-  open(): Promise<Journal>;
-  /** Replaces the text of a body behind the closed journal's back. */
-  replaceBody(stream: string, version: number, bodyText: string): Promise<void>;
-  /** As replaceBody, and makes the slip's own hash fit. */
-  replaceBodyAndHash(stream: string, version: number, bodyText: string): Promise<void>;
-  removeSlip(stream: string, version: number): Promise<void>;
-  clear(): Promise<void>;
-}
+export type { Place } from './place.ts';
 
 /** What every journal must do, whatever it is stored in. */
 export function journalContract(name: string, newPlace: () => Promise<Place>): void {
@@ -237,66 +229,7 @@ export function journalContract(name: string, newPlace: () => Promise<Place>): v
       });
     });
 
-    describe('the chain', () => {
-      const fill = async () => {
-        for (let version = 0; version < 5; version += 1) {
-          await journal.append(readingFor('lot L-1', version));
-          await journal.append(readingFor('lot L-2', version));
-        }
-      };
-
-      it('runs from slip to slip, and anyone can work the hashes out again', async () => {
-        await fill();
-        let before = noSlipBefore;
-        for (const slip of await journal.read('lot L-1')) {
-          expect(slip.prevHash).toBe(before);
-          expect(slip.hash).toBe(slipHash({ ...slip, bodyText: JSON.stringify(slip.body) }));
-          before = slip.hash;
-        }
-        expect(await journal.verify()).toEqual({ slips: 10, streams: 2, firstBroken: null });
-      });
-
-      it('holds over more slips than one page, while others are being added', async () => {
-        const bodies = Array.from({ length: 2_500 }, (_, n) => reading(n));
-        await journal.append(entryOf('c-1', [{ stream: 'lot L-1', expectedVersion: 0, bodies }]));
-        const verifying = journal.verify();
-        await journal.append(readingFor('lot L-2', 0));
-        expect(await verifying).toEqual({ slips: 2_501, streams: 2, firstBroken: null });
-      });
-
-      it.each([1, 3, 5])('names slip %i when its text was changed', async (version) => {
-        await fill();
-        await meddle(() => place.replaceBody('lot L-2', version, JSON.stringify(reading(version, 4.7))));
-        const position = (await journal.read('lot L-2', version - 1, 1))[0]?.position;
-        expect((await journal.verify()).firstBroken).toMatchObject({ stream: 'lot L-2', version, position });
-      });
-
-      it('names the slip after one that was changed together with its hash', async () => {
-        await fill();
-        await meddle(() => place.replaceBodyAndHash('lot L-2', 3, JSON.stringify(reading(3, 4.7))));
-        expect((await journal.verify()).firstBroken).toMatchObject({ stream: 'lot L-2', version: 4 });
-      });
-
-      it('names the last slip when it was changed together with its hash', async () => {
-        await fill();
-        await meddle(() => place.replaceBodyAndHash('lot L-2', 5, JSON.stringify(reading(3, 4.7))));
-        expect((await journal.verify()).firstBroken).toMatchObject({ stream: 'lot L-2', version: 5 });
-      });
-
-      it.each([1, 3, 5])('names slip %i when it was taken out', async (version) => {
-        await fill();
-        await meddle(() => place.removeSlip('lot L-2', version));
-        expect((await journal.verify()).firstBroken).toMatchObject({ stream: 'lot L-2', version });
-      });
-
-      it('gives another digest of the heads after any slip', async () => {
-        await fill();
-        const before = await journal.headsDigest();
-        expect(await journal.headsDigest()).toEqual(before);
-        await journal.append(readingFor('lot L-1', 5));
-        expect((await journal.headsDigest()).digest).not.toBe(before.digest);
-      });
-    });
+    chainContract(() => ({ place, journal, meddle }));
 
     describe('a restart in the middle', () => {
       it('reads the same, and goes on where it stood', async () => {
