@@ -45,7 +45,7 @@ for (const subject of subjects) {
   floor.give(inspector, 'Bench', { type: 'openGate', subject, gate: 'speed' });
 }
 for (let at = 0; at < Number(longThread); at += 1) {
-  floor.give(inspector, 'Bench', { type: 'takeReading', subject: subjects[0] ?? '', gate: 'speed', characteristic: `c${Math.floor(at / PER_CHARACTERISTIC)}`, ordinal: 1 + (at % PER_CHARACTERISTIC), value: 4.7 + (at % 17) / 1000 });
+  floor.give(inspector, 'Bench', { type: 'takeReading', subject: subjects[0] ?? '', gate: 'speed', characteristic: `c${Math.floor(at / PER_CHARACTERISTIC)}`, ordinal: 1 + (at % PER_CHARACTERISTIC), value: (4700 + (at % 17)) / 1000 });
 }
 
 const server = await startServer({ folder, port: 0, host: '127.0.0.1', quiet: true });
@@ -53,6 +53,6 @@ await server.journal.pins.put(inspector.badge, await hashPin(inspector.pin));
 for (let at = 0; at < floor.entries.length; at += 400) await Promise.all(floor.entries.slice(at, at + 400).map((entry) => server.journal.append(entry)));
 const response = await fetch(`${server.url}/api/session`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ badge: inspector.badge, pin: inspector.pin, bench: 'Bench' }) });
 const { token } = await response.json() as { token: string };
-process.send?.({ url: server.url, tokens: [token], subjects, works: plan.gates[0]?.characteristics.map(({ id }) => ({ gate: 'speed', characteristic: id, n: PER_CHARACTERISTIC, value: 4.75 })), badge: inspector.badge, pin: inspector.pin });
+process.send?.({ url: server.url, tokens: [token], subjects, works: plan.gates[0]?.characteristics.map(({ id }) => ({ gate: 'speed', characteristic: id, n: PER_CHARACTERISTIC, value: 4.75 })), badge: inspector.badge, pin: inspector.pin, newest: await server.journal.versionOf(subjects[0] ?? '') });
 process.on('message', () => process.send?.({ cpu: process.cpuUsage() }));
 process.on('SIGTERM', () => { void server.close().then(() => process.exit(0)); });
