@@ -10,6 +10,7 @@ import type { PinVault } from '../journal/pin-vault.ts';
 import type { PinDesk } from '../people/pin-desk.ts';
 import { Turns } from '../people/turns.ts';
 import { commandDigest } from './command-digest.ts';
+import { faultRefusal } from './fault-refusal.ts';
 import { newPinOf, withNewPin } from './new-pin.ts';
 import { activePerson, personAtHand } from './person-at-hand.ts';
 import { Seeds } from './seeds.ts';
@@ -109,7 +110,7 @@ export class Door {
       return await this.#carryOut({ envelope, digest: commandDigest(by?.badge ?? '', envelope.command), badge: by?.badge ?? null, signatures });
     } catch (fault) {
       this.#parts.onFault(fault);
-      return told({ code: 'storageFault' });
+      return told(faultRefusal(fault));
     }
   }
 

@@ -4,6 +4,7 @@ import helmet from 'helmet';
 import { refusalStatus } from '../../shared/wire/refusal-status.ts';
 import { readWith } from '../../shared/wire/read-command.ts';
 import { signInSchema } from '../../shared/wire/sign-in-schema.ts';
+import { faultRefusal } from '../door/fault-refusal.ts';
 import { told } from '../door/told.ts';
 import { isPaper, malformed, refused, type Answer, type Paper } from './answer.ts';
 import { ask } from './ask.ts';
@@ -125,7 +126,7 @@ function lastResort({ log }: Plant): ErrorRequestHandler {
     if (fault instanceof URIError) return send(response, malformed('path', 'is not an address'));
     if (status >= 400 && status < 500) return send(response, refused({ code: 'notJson' }));
     log.error({ err: fault, path: request.path }, 'could not be answered');
-    send(response, refused({ code: 'storageFault' }));
+    send(response, refused(faultRefusal(fault)));
   };
 }
 

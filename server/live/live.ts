@@ -3,6 +3,7 @@ import { Server, type Socket } from 'socket.io';
 import { z } from 'zod';
 import type { Session } from '../../shared/wire/views.ts';
 import type { StampedSlip } from '../../shared/wire/stamped-slip.ts';
+import { faultRefusal } from '../door/fault-refusal.ts';
 import { told } from '../door/told.ts';
 import { topicsOf, type Topic } from '../door/topics.ts';
 import { refused } from '../http/answer.ts';
@@ -62,7 +63,7 @@ export class Live {
     socket.on('ask', (path: unknown, ack: unknown) => {
       this.#ask(socket, path).then((said) => answer(ack, said)).catch((error: unknown) => {
         fault(error);
-        answer(ack, refused({ code: 'storageFault' }));
+        answer(ack, refused(faultRefusal(error)));
       });
     });
     socket.on('watch', (streams: unknown, ack: unknown) => void this.#watch(socket, streams, ack).catch(fault));

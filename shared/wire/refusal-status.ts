@@ -15,7 +15,7 @@ export const REFUSAL_STATUS: Readonly<Record<RefusalCode | DoorRefusalCode, numb
   planNotInForce: 409, planIsInForce: 409, approvedByYou: 409, planUnsound: 409, notDiscontinued: 409, identifierUnfit: 409, lastKeeper: 409, personInactive: 409,
   // of the door
   notSignedIn: 401, signInFailed: 401, signInLocked: 429, wrongPin: 401, malformed: 400, tooLarge: 413, notJson: 400, unknownAddress: 404,
-  methodNotAllowed: 405, staleVersion: 409, clientIdReused: 409, tooBusy: 429, storageFault: 503, setUpFirst: 409,
+  methodNotAllowed: 405, staleVersion: 409, clientIdReused: 409, tooBusy: 429, storageFault: 503, programFault: 503, setUpFirst: 409,
 };
 
 /** The HTTP status that a refusal is answered with. */

@@ -16,6 +16,8 @@ export type DoorRefusal =
   | { readonly code: 'clientIdReused'; readonly clientId: string }
   | { readonly code: 'tooBusy' }
   | { readonly code: 'storageFault' }
+  /** The program itself stumbled: a bug, not the store and not the entry. */
+  | { readonly code: 'programFault' }
   | { readonly code: 'setUpFirst' };
 export type DoorRefusalCode = DoorRefusal['code'];
 

@@ -32,6 +32,7 @@ export const doorRefusalWords: DoorRefusalWords = {
   }),
   clientIdReused: ({ clientId }) => ({ happened: `The number ${clientId} was used before, for another command.`, kept: 'The earlier command stands; this one was not written.', next: 'Send this command with a number of its own.' }),
   tooBusy: () => ({ happened: 'More is coming in than can be taken at the moment.', kept: 'This entry was not written; at the kiosk it waits in the outbox.', next: 'Wait a few seconds. The kiosk sends it again by itself.' }),
+  programFault: () => ({ happened: 'The program stumbled over this. It is a fault of the program, not of the entry.', kept: 'This entry was not written; everything before it stands.', next: 'Note what you entered and tell the keeper: the server’s log says where it stumbled. Other work can go on.' }),
   storageFault: () => ({ happened: 'The plant’s store does not take entries at the moment.', kept: 'This entry was not written; at the kiosk it waits in the outbox.', next: 'Go on working. If this stays for minutes, tell the keeper.' }),
   setUpFirst: () => ({ happened: 'This plant has not been opened yet.', kept: NOTHING, next: 'Open the plant first: its name, its address and its first keeper.' }),
 };

@@ -80,5 +80,6 @@ export const sampleDoorRefusals: Each<DoorRefusal> = {
   clientIdReused: { code: 'clientIdReused', clientId: 'k3-000417' },
   tooBusy: { code: 'tooBusy' },
   storageFault: { code: 'storageFault' },
+  programFault: { code: 'programFault' },
   setUpFirst: { code: 'setUpFirst' },
 };
