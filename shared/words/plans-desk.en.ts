@@ -16,7 +16,7 @@ export const plansDeskWords = {
   approvals: (count: number) => (count === 0 ? 'no approval yet' : count === 1 ? 'one of two approvals' : 'approved by two'),
   approvedBy: (name: string, at: string) => `${name}, ${at}`,
   drafted: (by: string, at: string, why: string) => `Drafted by ${by}, ${at}: ${why}`,
-  keptNote: 'A lot keeps the version it was opened with.',
+  keptNote: 'Lots already opened go on under the version they began with.',
   unknown: (id: string) => ({ happened: `There is no plan ${id}.`, next: 'Choose one from the list.' }),
   gate: {
     at: (bench: string, roles: string) => `${bench}; worked by ${roles}`,

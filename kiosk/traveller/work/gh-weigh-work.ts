@@ -16,7 +16,8 @@ import { GateWork, type WorkAt } from './gate-work.ts';
 import { enteredFigure } from './entered-figure.ts';
 import './gh-gauge-choice.ts';
 import { standingOf, stripLimits } from './strip-of.ts';
-import { driftRun, driftSide, readBlock } from './weights.ts';
+import { driftRun, driftSide } from '../../../shared/metrology/drift/index.ts';
+import { readBlock } from './weights.ts';
 import { workStyles } from './work-styles.ts';
 
 /** A block typed singly is entered by itself at this size. */

@@ -14,14 +14,3 @@ export function readBlock(text: string, parse: (text: string) => number | null):
   }
   return { ok: true, values };
 }
-
-/** Weights in a row on one side of the target before it counts as drift (common practice in run rules: eight or nine; from memory). */
-export const driftRun = 9;
-
-/** Announces drift before a limit is broken: the side on which the last `driftRun` weights all lie; null otherwise. */
-export function driftSide(weights: readonly number[], target: number): 'above' | 'below' | null {
-  const last = weights.slice(-driftRun);
-  if (last.length < driftRun) return null;
-  if (last.every((weight) => weight > target)) return 'above';
-  return last.every((weight) => weight < target) ? 'below' : null;
-}
