@@ -27,10 +27,12 @@ export class GhSlips extends LitElement {
   static override styles = [
     partStyles,
     css`
+      /* As tall as leaves the demand below it in sight on a screen lying on its side. */
+      :host { --stack: clamp(9.5rem, 100dvh - 38rem, 44rem); }
       .tray { border-inline: var(--rule) solid var(--line-strong); border-block-end: calc(2 * var(--rule-strong)) solid var(--line-strong); background: var(--tray); }
       .earlier { padding: var(--pad) var(--pad) var(--pad) 34px; background: repeating-linear-gradient(var(--slip-under) 0 5px, var(--line) 5px 6px); border-block-end: var(--rule) solid var(--line-strong); }
-      lit-virtualizer, .whole { position: relative; max-block-size: min(42dvh, 44rem); overflow: auto; }
-      lit-virtualizer { block-size: min(42dvh, 44rem); contain: content; }
+      lit-virtualizer, .whole { position: relative; max-block-size: var(--stack); overflow: auto; }
+      lit-virtualizer { block-size: var(--stack); contain: content; }
       gh-slip { inline-size: 100%; }
       .why { color: var(--bad); font-weight: 650; }
       @media print { lit-virtualizer, .whole { block-size: auto; max-block-size: none; } }
