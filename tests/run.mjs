@@ -1,6 +1,7 @@
 // npm test: type check, build, every test; installs what it lacks; the last line counts them all.
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { provideTools } from './run/provide-tools.mjs';
 
 const results = 'tests/results';
@@ -56,7 +57,7 @@ step('Build', 'npm', ['run', '--silent', 'build']);
 const unit = run('Rules, references, server', 'npx', ['vitest', 'run', '--config', 'tests/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${results}/vitest.json`]);
 add(readCounts(`${results}/vitest.json`, (it) => ({ passed: it.numPassedTests, failed: it.numFailedTests, skipped: it.numPendingTests + (it.numTodoTests ?? 0) })), unit);
 
-const journeys = run('Journeys in the browser', 'npx', ['playwright', 'test', '--config', 'tests/playwright.config.ts'], { GATEHAND_CHROMIUM: chromium, PLAYWRIGHT_JSON_OUTPUT_NAME: `${results}/journeys.json` });
+const journeys = run('Journeys in the browser', 'npx', ['playwright', 'test', '--config', 'tests/playwright.config.ts'], { GATEHAND_CHROMIUM: chromium, PLAYWRIGHT_JSON_OUTPUT_FILE: resolve(results, 'journeys.json') });
 add(readCounts(`${results}/journeys.json`, ({ stats }) => ({ passed: stats.expected, failed: stats.unexpected + stats.flaky, skipped: stats.skipped })), journeys);
 
 finish();
