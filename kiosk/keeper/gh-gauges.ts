@@ -65,7 +65,8 @@ function rowOf(gauge: GaugeRow, day: string): DeskRow {
       id: gauge.id, name: gauge.name, kind: gauge.gaugeKind, range: words.range(showFigure(gauge.least), showFigure(gauge.most), gauge.unit), resolution: words.withUnit(showFigure(gauge.resolution), gauge.unit),
       uncertainty: words.withUnit(showFigure(gauge.expandedUncertainty), gauge.unit), due: gauge.calibrationDue, standing: word, bench: gauge.bench ?? deskWords.none,
     },
-    shown: { due: showDay(gauge.calibrationDue), standing: html`<gh-state-mark state=${markOfGauge[standing]} word=${word} size="small"></gh-state-mark>` },
+    // A range stays on one line with its unit.
+    shown: { range: words.range(showFigure(gauge.least), showFigure(gauge.most), gauge.unit).replaceAll(' ', '\u00a0'), due: showDay(gauge.calibrationDue), standing: html`<gh-state-mark state=${markOfGauge[standing]} word=${word} size="small"></gh-state-mark>` },
   };
 }
 

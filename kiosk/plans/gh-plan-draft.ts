@@ -20,7 +20,7 @@ const words = plansDeskWords.draft;
 @customElement('gh-plan-draft')
 export class GhPlanDraft extends LitElement {
   static override styles = [partStyles, deskStyles, css`
-    .row { border-block-start: var(--rule) solid var(--line); padding-block-start: var(--pad); }
+    .row { border-block-start: var(--rule) solid var(--line); padding-block: var(--pad); }
     .foot { border-block-start: var(--rule-strong) solid var(--ink); }
   `];
   @property({ attribute: false }) version: PlanState['versions'][number] | null = null;

@@ -28,7 +28,7 @@ export class GhLadder extends LitElement {
     .left > b { inset-block-start: calc(50% - 1px); block-size: 2px; inset-inline: 0 12px; }
     .knot > span { position: absolute; z-index: 1; inset-block-start: calc(50% - 6px); inset-inline-start: 7px; inline-size: 12px; block-size: 12px; background: var(--slip); border: 2px solid var(--ink); }
     .here .knot > span { background: var(--ink); }
-    .rung { flex: 1; display: grid; grid-template-columns: minmax(11rem, 1.3fr) minmax(8rem, 1fr) minmax(5rem, 0.6fr) minmax(8rem, 1.4fr) 6.5em; gap: 0 var(--pad); align-items: center; padding: 0.3em var(--pad) 0.3em 0.5em; min-inline-size: 0; }
+    .rung { flex: 1; display: grid; grid-template-columns: minmax(11rem, 1.3fr) minmax(8rem, 0.9fr) minmax(10.5rem, 0.6fr) minmax(8rem, 1.4fr) 6.5em; gap: 0 var(--pad); align-items: center; padding: 0.3em var(--pad) 0.3em 0.5em; min-inline-size: 0; }
     .name { display: grid; overflow-wrap: anywhere; }
     .name a, .name .figure { font-family: var(--face-figures); font-weight: 700; }
     a { color: var(--link); text-underline-offset: 0.2em; min-block-size: 24px; min-inline-size: 24px; display: inline-block; }

@@ -31,7 +31,7 @@ const hitColumns = [
 @customElement('gh-trace-desk')
 export class GhTraceDesk extends LitElement {
   static override styles = [partStyles, deskStyles, css`
-    form.find { display: flex; flex-wrap: wrap; gap: var(--gap); align-items: end; }
+    form.find { display: flex; flex-wrap: wrap; gap: var(--gap); align-items: center; }
     .find gh-field { flex: 1 1 18rem; }
   `];
   @property({ attribute: false }) route: Route | null = null;
@@ -98,7 +98,7 @@ export class GhTraceDesk extends LitElement {
   #save({ here, trace }: FullTrace): void {
     const columns = words.csvColumns;
     const line = (direction: keyof typeof words.directions) => (node: FullTrace['here']) =>
-      [words.directions[direction], String(node.depth), labels.traceKinds[node.kind], node.id, node.via ?? '', labelOf(words.standings, node.standing), node.pieces === null ? '' : String(node.pieces), node.detail ?? ''];
+      [words.directions[direction], String(node.depth), labels.traceKinds[node.kind], node.id, node.via ?? '', labelOf(words.standings, node.standing), ...measuresOf(node)];
     saveCsv(`trace-${here.id}`, [Object.values(columns), ...trace.up.map(line('up')), line('here')(here), ...trace.down.map(line('down'))]);
   }
 
@@ -112,7 +112,6 @@ export class GhTraceDesk extends LitElement {
     if (event instanceof CustomEvent) this.#search(String((event.detail as { text: string }).text));
   };
 
- 
   #search(text: string): void {
     const query = text.trim();
     this.typed = null;
@@ -125,6 +124,12 @@ export class GhTraceDesk extends LitElement {
     if (this.#key !== null || only === undefined || others.length > 0) return;
     goTo(hitTrace(only), 'replace');
   }
+}
+
+/** Pieces and detail of a node as the CSV has them. A batch has barrels instead of pieces; they stand with its detail. */
+function measuresOf({ kind, pieces, detail }: FullTrace['here']): readonly [pieces: string, detail: string] {
+  if (pieces === null || kind !== 'batch') return [pieces === null ? '' : String(pieces), detail ?? ''];
+  return ['', [detail, labels.barrels(pieces, showFigure(pieces))].filter((each) => each !== null).join(', ')];
 }
 
 function hitTrace({ kind, id }: SearchHit): string {
