@@ -9,7 +9,6 @@ import { measureFirstLoad, measureLongTraveller } from './browser.mjs';
 import { measureStart } from './start.mjs';
 
 const only = process.argv[2];
-const ROUNDS = Number(process.argv[3] ?? 3);
 const { version, scripts } = JSON.parse(readFileSync('package.json', 'utf8'));
 /** Node's flags of `npm start`, for every process that is measured. */
 const FLAGS = [...scripts.start.matchAll(/ (--\S+)/g)].map(([, flag]) => flag);
@@ -60,32 +59,45 @@ async function driven(server, order) {
 const KIOSKS = 200;
 /** Kiosks that watch each lot, beside the one that works on it. */
 const WATCHERS = 5;
-const READINGS = 1200;
+const READINGS = 3000;
 const works = Array.from({ length: READINGS / 100 }, (_, at) => ({ gate: 'speed', characteristic: `c${at}`, n: 100, value: 4.75 }));
 const subjects = Array.from({ length: KIOSKS }, (_, at) => `lot:B${String(at).padStart(4, '0')}`);
 
-/** One server, one kind of load. A fresh folder each time, so that nothing grows from run to run. */
-async function underLoad(which, load) {
+/** Starts a server on a fresh folder. */
+async function open(which) {
   const folder = mkdtempSync(join(tmpdir(), 'gatehand-bench-'));
   const server = which === 'raw' ? await start('tests/speed/raw-server.mjs', [folder]) : await start(`${out}/plant-server.mjs`, [folder, String(KIOSKS), String(READINGS)]);
-  try {
-    return await driven(server.child, { url: server.url, tokens: server.tokens, kiosks: KIOSKS, watchers: WATCHERS, warmUp: 2, subjects, works, ...load });
-  } finally {
+  const close = async () => {
     await stop(server.child);
     rmSync(folder, { recursive: true, force: true });
-  }
+  };
+  return { server, close };
 }
 
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
-/** Runs of raw and ours in turn, so that a slow spell of the machine touches both; the median of each figure counts, and of each pair's ratio. */
-async function sideBySide(load) {
+/**
+ * Many short rounds, raw and ours in turn and each first as often as the other, so that a slow spell of the machine touches both and decides
+ * nothing; the median of each figure counts. Both servers stand open all the time; the one whose turn it is not has nothing to do.
+ */
+async function sideBySide({ rounds, warmUp, ...load }) {
+  const places = { raw: await open('raw'), ours: await open('ours') };
   const runs = { raw: [], ours: [] };
-  for (let run = 0; run < ROUNDS; run += 1) for (const which of run % 2 === 0 ? ['raw', 'ours'] : ['ours', 'raw']) runs[which].push(await underLoad(which, load));
-  const figures = (figure) => ({
-    ours: median(runs.ours.map((result) => result[figure])),
-    raw: median(runs.raw.map((result) => result[figure])),
-    ratio: median(runs.ours.map((result, at) => result[figure] / runs.raw[at][figure])),
-  });
+  let from = 0;
+  try {
+    for (let round = 0; round < rounds; round += 1) {
+      for (const which of round % 2 === 0 ? ['raw', 'ours'] : ['ours', 'raw']) {
+        const { child, url, tokens } = places[which].server;
+        runs[which].push(await driven(child, { url, tokens, kiosks: KIOSKS, watchers: WATCHERS, subjects, works, from, warmUp, ...load }));
+      }
+      from += READINGS / rounds;
+    }
+  } finally {
+    await Promise.all([places.raw.close(), places.ours.close()]);
+  }
+  const figures = (figure) => {
+    const [ours, raw] = [median(runs.ours.map((result) => result[figure])), median(runs.raw.map((result) => result[figure]))];
+    return { ours, raw, ratio: ours / raw };
+  };
   return { figures, refused: runs.ours.reduce((sum, { refused }) => sum + refused, 0) };
 }
 const reportFigure = (what, { ours, raw, ratio }, unit, digits, aim, isMet) => report(what, `${ours.toFixed(digits)}${unit}`, `${raw.toFixed(digits)}${unit}`, ratio.toFixed(2), aim, isMet === null ? null : isMet(ratio));
@@ -101,8 +113,8 @@ async function measureLoad(name, load) {
   if (refused > 0) report(`${name}: readings refused`, String(refused), null, null, 'none', false);
 }
 
-if (!only || only === 'load' || only === 'paced') await measureLoad('200 kiosks at one reading a second each', { seconds: 7, perSecond: 1, inFlight: null });
-if (!only || only === 'load' || only === 'saturation') await measureLoad('at saturation', { seconds: 5, perSecond: null, inFlight: 2 });
+if (!only || only === 'load' || only === 'paced') await measureLoad('200 kiosks at one reading a second each', { rounds: 10, warmUp: 1, seconds: 3, perSecond: 1, inFlight: null });
+if (!only || only === 'load' || only === 'saturation') await measureLoad('at saturation', { rounds: 5, warmUp: 2, seconds: 4, perSecond: null, inFlight: 2 });
 if (!only || only === 'documents') for (const row of await measureDocuments()) report(...row);
 if (!only || only === 'start') for (const row of await measureStart()) report(...row);
 if (!only || only === 'browser') {

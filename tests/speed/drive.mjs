@@ -2,14 +2,15 @@
 // `mark` where the counting begins and ends, and the figures last.
 import { drive } from './load.mjs';
 
-process.on('message', async ({ subjects, works, ...order }) => {
+process.on('message', async ({ subjects, works, from, ...order }) => {
   const mark = async () => process.send({ mark: true, cpu: process.cpuUsage() });
   try {
     const result = await drive({
       ...order, onCounting: mark, onCounted: mark,
       subjectOf: (at) => subjects[at],
-      // Reading after reading through the characteristics of the open gate: each place once.
-      commandFor: (at, count) => {
+      // Reading after reading through the characteristics of the open gate, from the place where the round before left off: each place once.
+      commandFor: (at, sent) => {
+        const count = from + sent;
         const work = works[Math.floor(count / works[0].n)];
         return work === undefined ? null : { type: 'takeReading', subject: subjects[at], gate: work.gate, characteristic: work.characteristic, ordinal: 1 + (count % work.n), value: work.value };
       },
