@@ -7,12 +7,13 @@ import { faultRefusal } from '../door/fault-refusal.ts';
 import { told } from '../door/told.ts';
 import { topicsOf, type Topic } from '../door/topics.ts';
 import { refused } from '../http/answer.ts';
-import { mostCommandBytes } from '../http/app.ts';
 import { askForJson } from '../http/ask.ts';
 import type { Plant } from '../http/plant.ts';
 import { tokenOf } from '../http/token-of.ts';
 import { audiences } from './audiences.ts';
 
+/** Larger than any command can be (the schemas bound every text and list), so that what is too long is answered in words; beyond it the line is cut. */
+const mostMessageBytes = 1024 * 1024;
 /** Shortest time between two words that lists have changed. */
 const changedEveryMs = 300;
 /** Streams one kiosk may ask for at a time, and watch in all. */
@@ -35,7 +36,7 @@ export class Live {
 
   constructor(http: HttpServer, plant: Plant) {
     this.#plant = plant;
-    this.#io = new Server(http, { serveClient: false, maxHttpBufferSize: mostCommandBytes, allowRequest: (request, decide) => decide(null, isOwnPage(request, plant.trustProxy)) });
+    this.#io = new Server(http, { serveClient: false, maxHttpBufferSize: mostMessageBytes, allowRequest: (request, decide) => decide(null, isOwnPage(request, plant.trustProxy)) });
     this.#io.use((socket, next) => {
       plant.signOn.find(tokenAt(socket)).then((holder) => {
         if (holder === null) return next(new Error('notSignedIn'));

@@ -79,10 +79,16 @@ describe('the live channel', () => {
     expect(await socket.emitWithAck('command', note())).toMatchObject({ ok: true });
   });
 
-  it('drops whoever sends too much, and goes on for all others', async () => {
+  it('says in words what is too long in a large command, and stays connected', async () => {
+    const socket = await kiosk();
+    expect(await socket.emitWithAck('command', note('x'.repeat(400_000)))).toMatchObject({ ok: false, refusal: { code: 'malformed', problems: [{ where: 'command.text' }] }, words: { kept: expect.stringMatching(/./) } });
+    expect(await socket.emitWithAck('command', note())).toMatchObject({ ok: true });
+  });
+
+  it('cuts the line to whoever sends what no command can be, and goes on for all others', async () => {
     const [loud, calm] = [await kiosk(), await kiosk()];
     const gone = next(loud, 'disconnect');
-    loud.emit('command', { ...note('x'.repeat(400_000)) });
+    loud.emit('command', { ...note('x'.repeat(1_500_000)) });
     await gone;
     expect(await calm.emitWithAck('command', note())).toMatchObject({ ok: true });
   });
