@@ -128,6 +128,8 @@ test('the whole block by keyboard, and what is gathered is entered when its pers
   }
   await tabTo(kiosk, 'To the list', 80);
   await kiosk.press('Enter');
+  await expect(kiosk.page.getByRole('heading', { name: 'Press 2' })).toBeVisible();
+  await expect(kiosk.page.getByRole('link', { name: /L26-0910/ })).toBeVisible();
   await tabTo(kiosk, /L26-0910/);
   await kiosk.press('Enter');
   await expect(kiosk.page.getByText('3 of 60')).toBeVisible();

@@ -81,6 +81,7 @@ test('a rejected lot locks itself; an engineer has it sorted; the re-inspection 
   await inspector.accessible();
   await inspector.picture('sort');
   await inspector.tap(button(inspector, /^Chip on the cutting edge/));
+  await expect(inspector.page.locator('gh-keypad')).toBeVisible();
   await inspector.type('21');
   await inspector.press('Enter');
   await inspector.tap(button(inspector, /^Sorted: .*21 taken out/));
