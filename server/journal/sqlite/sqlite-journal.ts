@@ -19,8 +19,11 @@ interface Waiting {
   readonly reject: (reason: unknown) => void;
 }
 
-/** Most entries in one transaction, so that a flood cannot keep the event loop from everything else. */
-const mostInGroup = 500;
+/**
+ * Most entries in one transaction. Past about a hundred a larger group commits hardly more a second, and the last of it waits for all
+ * (measured: docs/speed.md); a flood also must not keep the event loop from everything else.
+ */
+const mostInGroup = 128;
 
 /** What a SqliteJournal is built of; openSqliteJournal puts it together. */
 export interface SqliteParts {
