@@ -20,10 +20,10 @@ interface Waiting {
 }
 
 /**
- * Most entries in one transaction. Past about a hundred a larger group commits hardly more a second, and the last of it waits for all
+ * Most entries in one transaction. Past a few hundred a larger group commits hardly more a second, and the last of it waits for all
  * (measured: docs/speed.md); a flood also must not keep the event loop from everything else.
  */
-const mostInGroup = 128;
+const mostInGroup = 256;
 
 /** What a SqliteJournal is built of; openSqliteJournal puts it together. */
 export interface SqliteParts {
