@@ -18,6 +18,7 @@ import { checkSignatures, unsigned, type Signatures } from './signatures.ts';
 import { stamped } from './stamped.ts';
 import { settled, StateCache, type KnownStream } from './state-cache.ts';
 import { told } from './told.ts';
+import { UnderWay } from './under-way.ts';
 
 /** Who gives a command: the badge signed on, or null for nobody. */
 export type Giver = { readonly badge: string } | null;
@@ -50,7 +51,7 @@ export class Door {
   readonly states: StateCache;
   readonly #parts: DoorParts;
   readonly #listeners: ((slips: readonly StampedSlip[]) => void)[] = [];
-  readonly #underWay = new Map<string, Promise<Reply>>();
+  readonly #underWay = new UnderWay<Reply>();
   readonly #pinTurns = new Turns();
   readonly #seeds = new Seeds();
   #told = { ms: Number.NaN, text: '' };

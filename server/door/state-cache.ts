@@ -43,8 +43,7 @@ export class StateCache {
   /** What is at hand, counted as used now. */
   peek(stream: string): KnownStream | undefined {
     const known = this.#known.get(stream);
-    // The order matters only once something must be forgotten.
-    if (known === undefined || this.#known.size * 2 < this.#most) return known;
+    if (known === undefined || !this.#orderMatters()) return known;
     this.#known.delete(stream);
     this.#known.set(stream, known);
     return known;
@@ -103,8 +102,13 @@ export class StateCache {
     }
   }
 
+  /** Who was used last is asked only once something may soon have to be forgotten. A Map that loses and gains a key at every reading is laid out anew all the time. */
+  #orderMatters(): boolean {
+    return this.#known.size * 2 >= this.#most;
+  }
+
   #keep(stream: string, known: KnownStream): void {
-    this.#known.delete(stream);
+    if (this.#orderMatters()) this.#known.delete(stream);
     this.#known.set(stream, known);
     if (this.#known.size <= this.#most) return;
     for (const [oldest, { underWay }] of this.#known) {
