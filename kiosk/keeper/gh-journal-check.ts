@@ -57,7 +57,7 @@ export class GhJournalCheck extends LitElement {
 
   #checkpoint(): Promise<void> {
     return this.#ask('checkpoint', async () => {
-      this.signed = await link.ask<Checkpoint>('/api/journal/checkpoint');
+      this.signed = await link.act<Checkpoint>('/api/journal/checkpoint');
     });
   }
 

@@ -82,6 +82,14 @@ export class Link {
     throw this.#faultOf(status, body);
   }
 
+  /** Has the server do what is no command, such as signing a checkpoint. @throws LinkFault with words */
+  async act<T>(path: string): Promise<T> {
+    const { status, body } = await this.#request('POST', path, {});
+    if (status < 400) return body as T;
+    if (status === 401) this.#session.set(null);
+    throw this.#faultOf(status, body);
+  }
+
   /** Gives a command. Never throws: everything that can become of it is an Outcome. */
   async give(command: Command, options: GiveOptions = {}): Promise<Outcome> {
     const clientId = options.clientId ?? newClientId(this.#parts.now());

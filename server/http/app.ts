@@ -7,7 +7,7 @@ import { signInSchema } from '../../shared/wire/sign-in-schema.ts';
 import { faultRefusal } from '../door/fault-refusal.ts';
 import { told } from '../door/told.ts';
 import { isPaper, malformed, refused, type Answer, type Paper } from './answer.ts';
-import { ask } from './ask.ts';
+import { act, ask, isAct } from './ask.ts';
 import { paperReaders } from './papers.ts';
 import type { Painter } from './paint.ts';
 import type { Plant } from './plant.ts';
@@ -50,6 +50,11 @@ export function httpApp(plant: Plant, painter: Painter, kiosk: StaticKiosk): Exp
   });
   app.use('/api', async (request, response) => {
     const allowed = allowedAt(request.baseUrl + request.path);
+    if (request.method === 'POST' && isAct(request.originalUrl)) {
+      const holder = await plant.signOn.find(tokenOf(request));
+      const done = await act(plant, request.originalUrl, holder?.session ?? null);
+      if (done !== null) return send(response, done);
+    }
     if (request.method !== 'GET' && request.method !== 'HEAD') return send(response, refused(allowed === null ? { code: 'unknownAddress', path: request.originalUrl } : { code: 'methodNotAllowed', method: request.method, allowed }));
     if (allowed !== null && !allowed.includes('GET')) return send(response.set('Allow', allowed), refused({ code: 'methodNotAllowed', method: request.method, allowed }));
     const holder = await plant.signOn.find(tokenOf(request));
@@ -78,7 +83,7 @@ function allowedAt(path: string): string | null {
   switch (path) {
     case '/api/commands': case '/api/certificates/verify': return 'POST';
     case '/api/session': return 'GET, POST, DELETE';
-    default: return null;
+    default: return isAct(path) ? 'POST' : null;
   }
 }
 

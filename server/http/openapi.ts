@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { openApiDocument } from '../../shared/wire/openapi.ts';
-import { readers } from './readers.ts';
+import { acts, readers } from './readers.ts';
 import { paperReaders } from './papers.ts';
 import { Painter } from './paint.ts';
 import type { PaperReader, Reader } from './route.ts';
@@ -26,6 +26,7 @@ function describe(): unknown {
     const asked = question(route);
     paths[path] = { ...paths[path], get: typeof known === 'object' && known !== null ? { ...known, responses: { ...('responses' in known && typeof known.responses === 'object' ? known.responses : {}), 200: asked.responses[200] } } : asked };
   }
+  for (const route of acts) paths[route.path.replaceAll(/:(\w+)/g, '{$1}')] = { post: question(route) };
   return { ...contract, paths };
 }
 

@@ -47,6 +47,10 @@ export const readers: readonly Reader[] = [
     return 'status' in data ? data : found(data);
   } },
   { path: '/api/journal/verify', summary: 'Walks the whole journal and names the first broken slip', roles: oversight, answer: view.verificationView, read: async ({ plant }) => found(await plant.journal.verify()) },
+];
+
+/** What does something and is no command of the traveller; POST only, and never over the live channel's questions. */
+export const acts: readonly Reader[] = [
   { path: '/api/journal/checkpoint', summary: 'Signs the heads of all streams now', roles: oversight, answer: view.checkpointView, read: async ({ plant, session }) => found({ slip: await plant.checkpoints.sign(session?.badge ?? 'server'), ...publicKeyOf(plant) }) },
 ];
 

@@ -52,7 +52,7 @@ describe('a question', () => {
     const described = Object.entries(paths).filter(([, { get }]) => get !== undefined).map(([path]) => path).filter((path) => !/\.(pdf|png|svg|csv)$/.test(path)).sort();
     expect(described).toEqual(readers.map(({ path }) => path.replaceAll(/:(\w+)/g, '{$1}')).sort());
     const tried = new Set(addresses.map((address) => matchRoute(readers, address.split('?')[0] ?? '')?.route.path));
-    expect(readers.map(({ path }) => path).filter((path) => !tried.has(path))).toEqual(['/api/journal/checkpoint']);
+    expect(readers.map(({ path }) => path).filter((path) => !tried.has(path))).toEqual([]);
   });
 });
 
@@ -99,7 +99,7 @@ describe('a checkpoint', () => {
   it('signs the heads as they are, by the key anyone may fetch, and leaves its slip', async () => {
     const caller = await plant.as('keeper');
     const before = await plant.server.journal.headsDigest();
-    const { body } = await caller.get('/api/journal/checkpoint');
+    const { body } = await caller.post('/api/journal/checkpoint', {});
     const { slip, publicKey } = body as { slip: { body: { digest: string; streams: number; position: number; signature: string } }; publicKey: string };
     expect(slip.body).toMatchObject(before);
     const { verify, createPublicKey } = await import('node:crypto');
@@ -107,6 +107,15 @@ describe('a checkpoint', () => {
     const signed = Buffer.from(`{"digest":"${digest}","position":${position},"streams":${streams}}`, 'utf8');
     expect(verify(null, signed, createPublicKey(publicKey), Buffer.from(slip.body.signature, 'base64'))).toBe(true);
     expect((await caller.get('/api/certificates/key')).body).toMatchObject({ publicKey });
+  });
+
+  it('is signed for keepers and engineers alone, and never by merely reading its address', async () => {
+    const before = await plant.server.journal.versionOf('plant:plant');
+    expect(await (await plant.as('keeper')).get('/api/journal/checkpoint')).toMatchObject({ status: 405, body: { refusal: { code: 'methodNotAllowed', allowed: 'POST' } } });
+    expect(await (await plant.as('inspector')).post('/api/journal/checkpoint', {})).toMatchObject({ status: 403, body: { refusal: { code: 'notYourRole' } } });
+    expect(await socket.emitWithAck('ask', '/api/journal/checkpoint')).toMatchObject({ status: 404 });
+    expect(await plant.server.journal.versionOf('plant:plant')).toBe(before);
+    expect((await (await plant.as('engineer')).get('/api/openapi.json')).body).toMatchObject({ paths: { '/api/journal/checkpoint': { post: {} } } });
   });
 
   it('is signed at each release', async () => {
