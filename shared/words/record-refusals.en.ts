@@ -4,7 +4,8 @@ import type { RefusalWords } from './told-refusal.ts';
 
 const NOTHING = 'Nothing was written.';
 
-const planFaults: Readonly<Record<PlanFault, string>> = {
+/** Why a plan cannot be worked, as a clause. */
+export const planFaults: Readonly<Record<PlanFault, string>> = {
   noGate: 'a route has at least one gate', verdictFromElsewhere: 'only a lot takes verdicts from another subject',
   characteristicsElsewhere: 'a gate worked on another subject has its characteristics in that subject’s plan', noCharacteristic: 'a gate has at least one characteristic',
   nobodyMayWork: 'somebody must be allowed to work the gate', twice: 'this key stands twice', otherSubject: 'the plan is for another kind of subject',
