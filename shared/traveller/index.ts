@@ -24,8 +24,11 @@ export type { Charge, ChargeMember } from './charge/charge.ts';
 export type { ChargeSlip } from './charge/slips.ts';
 export { remainingPieces } from './piece-balance/piece-balance.ts';
 export type { PieceBalance } from './piece-balance/piece-balance.ts';
-export { FINDING_CLASSES } from './plan/characteristic.ts';
-export type { AcceptBy, AttributesRule, Characteristic, Confirmed, Counted, FindingClass, Graded, Measured, NonconformityKind, ValueEntry } from './plan/characteristic.ts';
+export { FINDING_CLASSES, judgedClasses } from './plan/characteristic.ts';
+export type {
+  AcceptBy, AttributesRule, Characteristic, Confirmed, Counted, CountedRule, FindingClass, Graded, LimitingQualityRule, Measured, NonconformityKind, RiskPoints, SequentialRule, SkipLot, TwoPointRule, ValueEntry,
+  VariablesRule, ZeroAcceptanceRule,
+} from './plan/characteristic.ts';
 export { CAUTIONS } from './plan/gate-plan.ts';
 export type { CautionKey, GatePlan, InspectionPlan } from './plan/gate-plan.ts';
 export type { PlanSlip } from './plan/slips.ts';

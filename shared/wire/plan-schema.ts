@@ -7,11 +7,28 @@ const aqlPercent = z.number().min(0.01).max(1000);
 const accept = z.enum(['each', 'mean']);
 const many = z.int().min(1).max(5000);
 
+/** A value for each class the rule judges; a class left out is not counted. */
+const byClass = <Value extends z.ZodType>(value: Value) => z.strictObject({ critical: value.exactOptional(), major: value.exactOptional(), minor: value.exactOptional() });
+/** Percent that lies between the ends; a plan for 0 or 100 has nothing to find out. */
+const share = z.number().gt(0).lt(100);
+/** A risk as a fraction. */
+const risk = z.number().gt(0).lt(1);
+const riskPoints = z.strictObject({ p1Percent: share, producerRisk: risk, p2Percent: share, consumerRisk: risk });
+
 const attributes = z.strictObject({
   rule: z.literal('attributes'), switching: z.enum(['ISO 2859-1', 'MIL-STD-105E']), level: z.enum(['S-1', 'S-2', 'S-3', 'S-4', 'I', 'II', 'III']),
-  aqlPercent: z.strictObject({ critical: aqlPercent.exactOptional(), major: aqlPercent.exactOptional(), minor: aqlPercent.exactOptional() }),
+  aqlPercent: byClass(aqlPercent), samples: z.enum(['single', 'double', 'multiple']).exactOptional(), counts: z.enum(['nonconforming', 'nonconformities']).exactOptional(),
+  skipLot: z.strictObject({ clearance: z.int().min(1).max(1000), oneIn: z.int().min(2).max(100) }).exactOptional(),
+  ownTables: z.strictObject({ normal: newKey.exactOptional(), tightened: newKey.exactOptional(), reduced: newKey.exactOptional() }).exactOptional(),
 });
-const variables = z.strictObject({ rule: z.literal('variables'), level: z.enum(['I', 'II', 'III', 'IV', 'V']), aqlPercent });
+const limitingQuality = z.strictObject({ rule: z.literal('limitingQuality'), lqPercent: byClass(share), consumerRisk: risk });
+const zeroAcceptance = z.strictObject({ rule: z.literal('zeroAcceptance'), lqPercent: byClass(share), consumerRisk: risk });
+const twoPoint = z.strictObject({ rule: z.literal('twoPoint'), samples: z.enum(['single', 'double']), points: byClass(riskPoints) });
+const sequential = z.strictObject({ rule: z.literal('sequential'), points: byClass(riskPoints) });
+const variables = z.strictObject({
+  rule: z.literal('variables'), level: z.enum(['I', 'II', 'III', 'IV', 'V']), aqlPercent: share, sigma: positive.exactOptional(), form: z.enum(['k', 'M']).exactOptional(),
+  separate: z.strictObject({ lowerAqlPercent: share, upperAqlPercent: share }).exactOptional(), points: riskPoints.exactOptional(),
+});
 const fixed = z.strictObject({ rule: z.literal('fixed'), n: many, accept });
 const barrels = z.strictObject({ rule: z.literal('barrels'), barrels: many, each: z.int().min(1).max(60), accept });
 const positions = z.strictObject({ rule: z.literal('positions'), positions: z.array(line(40)).min(1).max(60), each: z.int().min(1).max(60), accept });
@@ -37,7 +54,7 @@ const characteristic = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('counted'), ...common,
     kinds: z.array(z.strictObject({ code: newKey, name: line(60), class: z.enum(FINDING_CLASSES) })).min(1).max(60),
-    sampling: z.discriminatedUnion('rule', [attributes, interval]),
+    sampling: z.discriminatedUnion('rule', [attributes, limitingQuality, zeroAcceptance, twoPoint, sequential, interval]),
   }),
   z.strictObject({
     kind: z.literal('graded'), ...common, scale: z.array(line(24)).min(1).max(40), worstAccepted: line(24),

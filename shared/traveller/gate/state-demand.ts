@@ -32,6 +32,7 @@ export function stateDemand(pen: Pen, subject: Subject, gate: string, planned: C
       const sizes = classes.map(({ plan }) => plan.sampleSize);
       return { characteristic, basis: { by: 'attributes', classes }, n: Math.max(...sizes), places: drawn(subject, lotSize, sizes, seed) };
     }
+    case 'limitingQuality': case 'zeroAcceptance': case 'twoPoint': case 'sequential': return refuse({ code: 'planUnsound', where: characteristic.name, why: 'noAql' });
     case 'variables': {
       // The tables of variables plans begin at three pieces; a smaller lot is measured whole, each piece within the limits.
       if (lotSize < SMALLEST_VARIABLES_LOT) return { characteristic, basis: { by: 'limits', accept: 'each' }, n: lotSize, places: drawn(subject, lotSize, [lotSize], seed) };

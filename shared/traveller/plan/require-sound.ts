@@ -1,8 +1,8 @@
 import { AQLS } from '../../sampling/attributes/index.ts';
 import { VARIABLES_AQLS } from '../../sampling/variables/index.ts';
 import { refuse } from '../pen.ts';
-import type { Characteristic } from './characteristic.ts';
-import { FINDING_CLASSES } from './characteristic.ts';
+import type { Characteristic, CountedRule, FindingClass, RiskPoints } from './characteristic.ts';
+import { judgedClasses } from './characteristic.ts';
 import type { GatePlan, InspectionPlan } from './gate-plan.ts';
 import type { PlanFault } from './plan-fault.ts';
 
@@ -42,14 +42,8 @@ function faultOf(characteristic: Characteristic, plan: InspectionPlan): PlanFaul
   if (characteristic.kind === 'counted' && new Set(characteristic.kinds.map(({ code }) => code)).size !== characteristic.kinds.length) return 'codeTwice';
   if (characteristic.kind === 'graded' && !characteristic.scale.includes(characteristic.worstAccepted)) return 'worstNotOnScale';
   switch (sampling.rule) {
-    case 'attributes': {
-      const classes = FINDING_CLASSES.filter((each) => sampling.aqlPercent[each] !== undefined);
-      if (plan.appliesTo !== 'lot') return 'attributesNotForLot';
-      if (classes.length === 0) return 'noAql';
-      if (classes.some((each) => !AQLS.includes(sampling.aqlPercent[each] ?? 0) || (sampling.aqlPercent[each] ?? 0) > 10)) return 'attributesAql';
-      if (characteristic.kind === 'counted' && characteristic.kinds.some((kind) => sampling.aqlPercent[kind.class] === undefined)) return 'classWithoutAql';
-      return null;
-    }
+    case 'attributes': case 'limitingQuality': case 'zeroAcceptance': case 'twoPoint': case 'sequential':
+      return plan.appliesTo === 'lot' && characteristic.kind === 'counted' ? countedFault(sampling, characteristic.kinds.map((kind) => kind.class)) : 'attributesNotForLot';
     case 'variables':
       if (plan.appliesTo !== 'lot') return 'variablesNotForLot';
       // The smallest column has no tightened plan beside it, so it cannot follow the switching rules.
@@ -61,6 +55,34 @@ function faultOf(characteristic: Characteristic, plan: InspectionPlan): PlanFaul
     case 'interval': return plan.appliesTo === 'lot' && sampling.everyPieces >= 1 && sampling.n >= 1 ? null : 'intervalNotForLot';
     case 'once': return null;
   }
+}
+
+/** What is wrong with a rule that counts findings by class. */
+function countedFault(rule: CountedRule, classesFound: readonly FindingClass[]): PlanFault | null {
+  const judged = judgedClasses(rule);
+  if (judged.length === 0) return 'noAql';
+  if (classesFound.some((each) => !judged.includes(each))) return 'classWithoutAql';
+  switch (rule.rule) {
+    case 'attributes': {
+      const most = rule.counts === 'nonconformities' ? Infinity : 10;
+      if (judged.some((each) => !AQLS.includes(rule.aqlPercent[each] ?? 0) || (rule.aqlPercent[each] ?? 0) > most)) return most === 10 ? 'attributesAql' : 'nonconformitiesAql';
+      return rule.skipLot !== undefined && judged.includes('critical') ? 'skipLotCritical' : null;
+    }
+    case 'limitingQuality': case 'zeroAcceptance':
+      return judged.every((each) => between(rule.lqPercent[each] ?? 0, 0, 100)) && rule.consumerRisk >= 0.001 && rule.consumerRisk <= 0.5 ? null : 'limitingQuality';
+    case 'twoPoint': case 'sequential':
+      return judged.every((each) => areRiskPoints(rule.points[each])) ? null : 'riskPoints';
+  }
+}
+
+function areRiskPoints(points: RiskPoints | undefined): boolean {
+  if (points === undefined) return false;
+  const { p1Percent, producerRisk, p2Percent, consumerRisk } = points;
+  return between(p1Percent, 0, 100) && between(p2Percent, p1Percent, 100) && [producerRisk, consumerRisk].every((risk) => risk >= 0.0001 && risk <= 0.5);
+}
+
+function between(value: number, above: number, below: number): boolean {
+  return value > above && value < below;
 }
 
 function requireDistinct(ids: readonly string[], where: string): void {
