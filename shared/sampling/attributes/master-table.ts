@@ -6,8 +6,8 @@ import { tightenedCells } from './tightened-cells.ts';
 /** How hard a stream of lots is looked at. */
 export type Severity = 'normal' | 'tightened' | 'reduced';
 
-/** The three master tables for single sampling. */
-export type TableName = 'II-A' | 'II-B' | 'II-C';
+/** The master tables of MIL-STD-105E for single, double and multiple sampling. IV-C is not in the engine: only a plant's own copy can stand for it. */
+export type TableName = 'II-A' | 'II-B' | 'II-C' | 'III-A' | 'III-B' | 'III-C' | 'IV-A' | 'IV-B' | 'IV-C';
 
 /** One row as it stands in the cell files. */
 export type TableRow = readonly [letter: CodeLetter, sampleSize: number, cells: string];
@@ -26,8 +26,8 @@ const ROWS: Readonly<Record<Severity, readonly MasterRow[]>> = {
   reduced: reducedCells.map(readRow),
 };
 
-/** The master table a severity is read from. */
-export function tableName(severity: Severity): TableName {
+/** The master table for single sampling a severity is read from. */
+export function tableName(severity: Severity): 'II-A' | 'II-B' | 'II-C' {
   return TABLE_OF[severity];
 }
 
