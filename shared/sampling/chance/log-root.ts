@@ -1,0 +1,25 @@
+type Tails = { readonly below: number; readonly above: number; /** of the variable searched in */ readonly density: number };
+
+/**
+ * The place where `below` is the probability asked for, 0 < probability < 1, for a density whose logarithm is concave. Then the logarithms of both tails are
+ * concave too, so that Newton steps on the smaller one come to the root from one side and never leave it.
+ */
+export function logRoot(probability: number, start: number, tailsAt: (at: number) => Tails): number {
+  const isLower = probability <= 0.5;
+  const wanted = Math.log(isLower ? probability : 1 - probability);
+  let at = start;
+  for (let round = 0; round < 200; round += 1) {
+    const { below, above, density } = tailsAt(at);
+    const tail = isLower ? below : above;
+    if (tail === 0) {
+      // Underflow: halfway back to where there was something to see.
+      at = (at + start) / 2;
+      continue;
+    }
+    const step = ((wanted - Math.log(tail)) * tail) / density;
+    const next = isLower ? at + step : at - step;
+    if (Math.abs(next - at) <= 1e-15 * Math.max(1, Math.abs(at))) return next;
+    at = next;
+  }
+  return at;
+}
