@@ -3,6 +3,7 @@ export { attributesPlan } from './attributes-plan.ts';
 export type { AttributesPlanRequest } from './attributes-plan.ts';
 export { codeLetter, INSPECTION_LEVELS, LARGEST_LOT } from './code-letter.ts';
 export type { CodeLetter, InspectionLevel } from './code-letter.ts';
+export { limitingQualityPlan, zeroAcceptancePlan } from './isolated-plan.ts';
 export type { IsolatedPlan, LimitingQualityRequest } from './isolated-plan.ts';
 export { judgeSingle, tighterWouldAccept } from './judge-single.ts';
 export type { SingleVerdict } from './judge-single.ts';

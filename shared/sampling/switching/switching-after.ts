@@ -93,10 +93,14 @@ function afterLotOnTightened(counted: SwitchingState, event: LotJudged): Switchi
   return moved(added, 'discontinued', 'fiveNotAcceptedOnTightened', named(added.recent.filter(({ accepted }) => !accepted)));
 }
 
-/** ISO 2859-1:1999 9.3.3.2. A variables lot has no score there, so such a stream never comes to reduced inspection. */
+/**
+ * ISO 2859-1:1999 9.3.3.2 (from memory). Its multiple plans have five samples; the third is taken as written for the seven of Tables IV too.
+ * A variables lot has no score there, so such a stream never comes to reduced inspection.
+ */
 function scoreAfter(score: number, { accepted, plan }: LotJudged): number {
   if (!accepted || plan.kind === 'variables') return 0;
   if (plan.kind === 'double') return plan.onFirstSample ? score + 3 : 0;
+  if (plan.kind === 'multiple') return plan.byThirdSample ? score + 3 : 0;
   if (plan.ac <= 1) return score + 2;
   return plan.tighterAccepted ? score + 3 : 0;
 }

@@ -5,10 +5,11 @@ import type { Severity } from '../attributes/index.ts';
 /** Which published rules move a stream of lots between severities. */
 export type SwitchingRule = 'ISO 2859-1' | 'MIL-STD-105E';
 
-/** What the judged lot's plan contributes: Ac and the tighter plan's verdict for the score, or that it was judged by variables. */
+/** What the judged lot's plan contributes to the score: Ac and the tighter plan's verdict, the sample that accepted, or that it was judged by variables. */
 export type JudgedPlan =
   | { readonly kind: 'single'; readonly ac: number; readonly tighterAccepted: boolean }
   | { readonly kind: 'double'; readonly onFirstSample: boolean }
+  | { readonly kind: 'multiple'; readonly byThirdSample: boolean }
   | { readonly kind: 'variables' };
 
 /** One lot that counts, as the rules see it. */
