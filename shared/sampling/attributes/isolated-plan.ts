@@ -47,7 +47,7 @@ const GOOD_LOT_ACCEPTED = 0.9;
  * @param request.ac the acceptance number, when it is settled elsewhere: 0 … D − 1, D = N · LQ rounded up to whole pieces
  * @throws OutsideDomain outside these ranges
  * @see idea of ISO 2859-2 procedure A (from memory); hypergeometric: Johnson, Kemp & Kotz, Univariate Discrete Distributions, ch. 6
- * @example limitingQualityPlan({ lotSize: 500, lqPercent: 5, consumerRisk: 0.1 }) // n 71, Ac 1; 0.0976 at 25 in 500
+ * @example limitingQualityPlan({ lotSize: 500, lqPercent: 5, consumerRisk: 0.1 }) // n 73, Ac 1; accepts 0.0961 at 25 in 500
  */
 export function limitingQualityPlan(request: LimitingQualityRequest & { readonly ac?: number }): IsolatedPlan {
   const nonconforming = nonconformingAtLq(request);
@@ -59,7 +59,7 @@ export function limitingQualityPlan(request: LimitingQualityRequest & { readonly
   const good = Math.floor(pieces(lotSize, lqPercent / GOOD_LOT));
   for (let ac = 0; ; ac += 1) {
     const plan = smallestPlan('limitingQuality', request, nonconforming, ac);
-    if (plan.everyPiece ? ac >= Math.min(good, nonconforming - 1) : hypergeometricAtMost(ac, plan.sampleSize, lotSize, good) >= GOOD_LOT_ACCEPTED) return plan;
+    if (hypergeometricAtMost(ac, plan.sampleSize, lotSize, good) >= GOOD_LOT_ACCEPTED) return plan;
   }
 }
 
