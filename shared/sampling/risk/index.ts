@@ -1,5 +1,14 @@
 export type { Judging } from './blocks.ts';
+export { clopperPearson } from './clopper-pearson.ts';
 export type { RiskModel } from './model.ts';
+export { ocCurve } from './oc-curve.ts';
+export type { CurvePoint } from './oc-curve.ts';
 export { acceptance, acceptanceAt, averageSampleNumber, outcomes, rejection } from './outcomes.ts';
 export type { Outcomes } from './outcomes.ts';
+export { averageOutgoingQuality, averageTotalInspection } from './outgoing.ts';
+export { averageOutgoingLimit } from './outgoing-limit.ts';
+export type { OutgoingLimit } from './outgoing-limit.ts';
+export { qualityAt } from './quality-at.ts';
+export { skipLotAcceptance } from './skip-lot-acceptance.ts';
+export type { SkipLot, SkipLotBehaviour } from './skip-lot-acceptance.ts';
 export type { StageOutcome } from './walk.ts';
