@@ -35,6 +35,7 @@ export interface LimitingQualityRequest {
 
 const GOOD_LOT = 10; // a good lot is at a tenth of the limiting quality or better
 const GOOD_LOT_ACCEPTED = 0.9;
+const ROUNDING = 1e-12; // relative; a lot of 15 with one nonconforming piece meets a risk of 3/15 with n 12, and must not miss it by its last digit
 
 /**
  * The smallest sample of one lot that accepts at limiting quality no more often than the consumer's risk, exactly (hypergeometric), for an
@@ -59,7 +60,7 @@ export function limitingQualityPlan(request: LimitingQualityRequest & { readonly
   const good = Math.floor(pieces(lotSize, lqPercent / GOOD_LOT));
   for (let ac = 0; ; ac += 1) {
     const plan = smallestPlan('limitingQuality', request, nonconforming, ac);
-    if (hypergeometricAtMost(ac, plan.sampleSize, lotSize, good) >= GOOD_LOT_ACCEPTED) return plan;
+    if (hypergeometricAtMost(ac, plan.sampleSize, lotSize, good) >= GOOD_LOT_ACCEPTED * (1 - ROUNDING)) return plan;
   }
 }
 
@@ -94,7 +95,7 @@ function smallestPlan(kind: IsolatedPlan['kind'], { lotSize, lqPercent, consumer
   let [tooFew, enough] = [ac, lotSize]; // ac pieces always accept; every piece finds D > ac and rejects
   while (enough - tooFew > 1) {
     const between = Math.floor((tooFew + enough) / 2);
-    if (hypergeometricAtMost(ac, between, lotSize, nonconforming) <= consumerRisk) enough = between;
+    if (hypergeometricAtMost(ac, between, lotSize, nonconforming) <= consumerRisk * (1 + ROUNDING)) enough = between;
     else tooFew = between;
   }
   return {
