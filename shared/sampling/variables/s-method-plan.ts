@@ -1,38 +1,18 @@
 import { OutsideDomain } from '../../ground/outside-domain.ts';
 import { sMethodCells } from './s-method-cells.ts';
 import { variablesLetter } from './variables-letter.ts';
+import type { VariablesPlan } from './variables-plan-types.ts';
 import type { VariablesLetter, VariablesLevel } from './variables-letter.ts';
 
 /** The 14 AQLs of Tables B-1 and B-3, percent nonconforming. Tightened inspection knows all but 0.04. */
 export const VARIABLES_AQLS: readonly number[] = [0.04, 0.065, 0.1, 0.15, 0.25, 0.4, 0.65, 1, 1.5, 2.5, 4, 6.5, 10, 15];
 
-/** What a variables plan is asked for. Reduced inspection (Table B-2) is not held. */
+/** What a variables plan is asked for. Reduced inspection (Table B-2) is missing: it could not be gathered. */
 export type SMethodRequest = {
   readonly lotSize: number;
   readonly level: VariablesLevel;
   readonly aqlPercent: number;
   readonly severity: 'normal' | 'tightened';
-};
-
-/** A sampling plan by variables, standard deviation method, variability unknown. Plain data, fit for a slip. */
-export type VariablesPlan = SMethodRequest & {
-  /** Letter Table A-2 gives for the lot size. */
-  readonly startLetter: VariablesLetter;
-  /** Letter of the plan used, after following an arrow. */
-  readonly letter: VariablesLetter;
-  /** Pieces to measure: the table's size, or the whole lot when that is not larger. */
-  readonly sampleSize: number;
-  readonly tableSampleSize: number;
-  /** Acceptability constant of Form 1: accept when (limit − mean) / s is k or more. */
-  readonly k: number;
-  /** Largest estimated percent nonconforming of Form 2. */
-  readonly mPercent: number;
-  /** AQL column the cell was read from: the AQL itself, or on tightened inspection the next smaller. */
-  readonly columnAqlPercent: number;
-  readonly arrow: 'none' | 'down';
-  /** The sample reaches the lot: every piece is measured. k and M stay those of the cell, as the standard gives no others. */
-  readonly everyPiece: boolean;
-  readonly tables: 'MIL-STD-414 A-2, B-1, B-3';
 };
 
 /**
@@ -44,6 +24,15 @@ export type VariablesPlan = SMethodRequest & {
  * @example sMethodPlan({ lotSize: 40, level: 'IV', aqlPercent: 1, severity: 'normal' }) // D, n 5, k 1.53, M 3.32 %
  */
 export function sMethodPlan(request: SMethodRequest): VariablesPlan {
+  return rowPlan(request, variablesLetter(request.lotSize, request.level));
+}
+
+/**
+ * The s-method plan of a lot in the row of a letter or, led by an arrow, in the first row below it that has a plan: for two AQLs on one
+ * sample, which share a row.
+ * @throws OutsideDomain as sMethodPlan
+ */
+export function rowPlan(request: SMethodRequest, from: VariablesLetter): VariablesPlan {
   const { lotSize, level, aqlPercent, severity } = request;
   const named = VARIABLES_AQLS.indexOf(aqlPercent);
   const column = severity === 'tightened' ? named - 1 : named;
@@ -53,7 +42,7 @@ export function sMethodPlan(request: SMethodRequest): VariablesPlan {
     throw new OutsideDomain('aqlPercent', `one of ${known.join(', ')} on ${severity} inspection`, aqlPercent);
   }
   const startLetter = variablesLetter(lotSize, level);
-  const first = sMethodCells.findIndex(([letter]) => letter === startLetter);
+  const first = sMethodCells.findIndex(([letter]) => letter === from);
   for (const [letter, tableSampleSize, kRow, mRow] of sMethodCells.slice(first)) {
     const k = kRow.split(' ')[column];
     const m = mRow.split(' ')[column];
@@ -65,5 +54,5 @@ export function sMethodPlan(request: SMethodRequest): VariablesPlan {
       tables: 'MIL-STD-414 A-2, B-1, B-3',
     };
   }
-  throw new OutsideDomain('aqlPercent', `reachable from letter ${startLetter}`, aqlPercent);
+  throw new OutsideDomain('aqlPercent', `reachable from letter ${from}`, aqlPercent);
 }
