@@ -3,6 +3,7 @@ import '../parts/index.ts';
 import { toneOf, type StateName } from '../parts/index.ts';
 import { chooseDensity, chooseTheme, type Density, type Theme } from '../theme/choose-theme.ts';
 import { benchSections } from './bench-sections.ts';
+import { chartSections } from './chart-sections.ts';
 import { deskSections } from './desk-sections.ts';
 
 const asked = new URLSearchParams(location.search);
@@ -18,7 +19,7 @@ const marks = html`<div class="marks">
 </div>
 <div class="row">${Object.keys(toneOf).filter(isState).slice(0, 12).map((state) => html`<gh-state-mark boxed state=${state} word=${state}></gh-state-mark>`)}</div>`;
 
-const sections: readonly (readonly [string, TemplateResult])[] = [['gh-state-mark', marks], ...benchSections, ...deskSections];
+const sections: readonly (readonly [string, TemplateResult])[] = [['gh-state-mark', marks], ...benchSections, ...deskSections, ...chartSections];
 
 render(
   html`<header>
@@ -40,7 +41,7 @@ render(
 
 const reported = [
   'value-entered', 'tally-tapped', 'slip-folded', 'earlier-wanted', 'field-changed', 'option-chosen', 'options-chosen',
-  'notice-dismissed', 'outbox-opened', 'sheet-closed', 'sort-wanted', 'filter-changed', 'csv-wanted',
+  'notice-dismissed', 'outbox-opened', 'sheet-closed', 'sort-wanted', 'filter-changed', 'csv-wanted', 'cursor-moved',
 ];
 for (const name of reported)
   document.addEventListener(name, (event) => {

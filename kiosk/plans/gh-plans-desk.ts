@@ -16,8 +16,8 @@ import './gh-plan-page.ts';
 import './gh-records-load.ts';
 import './gh-switching-states.ts';
 
-const PARTS = ['list', 'switching', 'catalogue'] as const;
-const PATHS = { list: '/plans', switching: '/plans/switching', catalogue: '/plans/catalogue' } as const;
+const PARTS = ['list', 'compare', 'switching', 'catalogue'] as const;
+const PATHS = { list: '/plans', compare: '/plans/compare', switching: '/plans/switching', catalogue: '/plans/catalogue' } as const;
 
 /** The plans desk: plans with their versions, switching states, and the lists of what the plant makes. */
 @customElement('gh-plans-desk')
@@ -26,6 +26,11 @@ export class GhPlansDesk extends LitElement {
   @property({ attribute: false }) route: Route | null = null;
   readonly #session = new Follow(this, () => link.session);
   readonly connection = new Follow(this, () => link.connection);
+
+  // Fetched with the desk but not before it: comparing works without a network, and brings the whole sampling engine.
+  protected override firstUpdated(): void {
+    void import('./compare/gh-plan-compare.ts');
+  }
 
   override render() {
     const part = PARTS.find((each) => each === this.route?.parts[0]) ?? 'list';
@@ -39,6 +44,7 @@ export class GhPlansDesk extends LitElement {
   #part(part: (typeof PARTS)[number]) {
     const [first = '', second = '', third = ''] = this.route?.parts ?? [];
     if (part === 'catalogue') return this.#catalogue(second, third);
+    if (part === 'compare') return html`<gh-plan-compare .query=${this.route?.query ?? new URLSearchParams()}></gh-plan-compare>`;
     if (part === 'switching') return html`<gh-switching-states stream=${this.route?.query.get('state') ?? ''}></gh-switching-states>`;
     return first === 'plan' && second !== '' ? html`<gh-plan-page plan=${second} chosen=${third} ?drafting=${this.route?.query.has('draft') ?? false}></gh-plan-page>` : html`<gh-plan-list></gh-plan-list>`;
   }

@@ -1,0 +1,23 @@
+const turnMs = 12;
+
+/**
+ * Long work in short turns, so that the page goes on answering: `breathe` gives the page its turn once this one has lasted 12 ms.
+ * Work that is no longer wanted ends at its next breath.
+ */
+export class Turns {
+  readonly #signal: AbortSignal;
+  #begun = performance.now();
+
+  constructor(signal: AbortSignal) {
+    this.#signal = signal;
+  }
+
+  /** @throws the signal's reason when the work is no longer wanted */
+  async breathe(): Promise<void> {
+    this.#signal.throwIfAborted();
+    if (performance.now() - this.#begun < turnMs) return;
+    await new Promise((on) => setTimeout(on));
+    this.#begun = performance.now();
+    this.#signal.throwIfAborted();
+  }
+}
