@@ -2,6 +2,7 @@ import { AQLS } from './aqls.ts';
 import type { CodeLetter } from './code-letter.ts';
 import { csvLines } from './csv-lines.ts';
 import type { CsvLine } from './csv-lines.ts';
+import type { Severity } from './master-table.ts';
 import { readTableCell } from './read-table-cell.ts';
 import type { OwnTable, Samples } from './sampling-tables.ts';
 import type { TableCell, TableLine } from './staged-rows.ts';
@@ -28,70 +29,41 @@ const LARGEST_SAMPLE = 1_000_000;
  * @returns never throws, whatever the text
  */
 export function readTableCsv(text: string, about: Pick<OwnTable, 'id' | 'name' | 'severity'>): TableReading {
-  const problems: TableProblem[] = [];
-  const say = (code: TableProblemCode, line: number, column: number | null, head: string | null, found: string, expected: string | null = null): void => {
-    problems.push({ code, line, column, head, found: found.slice(0, 80), expected });
-  };
-  const result = (): TableReading => ({ problems: problems.slice(0, MOST_PROBLEMS) });
   const bare = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  if (bare.trim() === '') say('empty', 1, null, null, '');
-  if (bare.length > LONGEST_TEXT) say('tooLong', 1, null, null, String(bare.length), String(LONGEST_TEXT));
-  if (problems.length > 0) return result();
+  if (bare.trim() === '') return { problems: [problemAt('empty', 1, '')] };
+  if (bare.length > LONGEST_TEXT) return { problems: [problemAt('tooLong', 1, String(bare.length), String(LONGEST_TEXT))] };
   const separator = /^\s*"?code_letter"?\s*([,;\t])/i.exec(bare)?.[1] ?? ',';
   const [heads = { line: 1, cells: [] }, ...lines] = csvLines(bare, separator);
   const form = formOf(heads.cells);
   if (form === null) {
-    say('headUnknown', heads.line, 1, heads.cells[0] ?? null, heads.cells.slice(0, 3).join(', '), 'code_letter, sample_size');
-    return result();
+    return { problems: [{ ...problemAt('headUnknown', heads.line, heads.cells.slice(0, 3).join(', '), 'code_letter, sample_size'), column: 1, head: heads.cells[0] ?? null }] };
   }
-  const { samples, sizeHeads, pairs } = form;
-  const width = 1 + sizeHeads + AQLS.length;
-  AQLS.forEach((aql, at) => {
-    const column = 1 + sizeHeads + at;
-    const head = heads.cells[column] ?? '';
-    if (head === '' || Number(separator === ',' ? head : head.replace(',', '.')) !== aql) say('aqlHead', heads.line, column + 1, head, head, String(aql));
-  });
-  if (heads.cells.length !== width) say('columnCount', heads.line, null, null, String(heads.cells.length), String(width));
-  if (problems.length > 0) return result();
+  const wrongHeads = wrongWithHeads(heads, form, separator);
+  if (wrongHeads.length > 0) return { problems: wrongHeads };
 
+  const problems: TableProblem[] = [];
   const rows: TableLine[] = [];
-  let above: readonly number[] = [];
-  lines.forEach(({ line, cells }, at) => {
-    const letter = LETTERS[at];
-    if (letter === undefined || cells[0]?.toUpperCase() !== letter) { say('letterOrder', line, 1, heads.cells[0] ?? null, cells[0] ?? '', letter ?? null); return; }
-    if (cells.length !== width) { say('columnCount', line, null, null, String(cells.length), String(width)); return; }
-    const sizes: number[] = [];
-    const written = cells.slice(1, 1 + sizeHeads);
-    for (const [index, size] of written.entries()) {
-      const place = [line, index + 2, heads.cells[index + 1] ?? null, size] as const;
-      if (size === '' && written.every((each) => each === '')) continue;
-      if (!/^\d{1,7}$/.test(size) || Number(size) < 1 || Number(size) > LARGEST_SAMPLE) say('sizeNotWhole', ...place);
-      else if (Number(size) < (above[index] ?? 0)) say('sizeFalls', ...place, `${above[index]} …`);
-      sizes.push(Number(size));
-    }
-    if (sizes.length > 0) above = sizes;
-    const sizesOfSamples = samples === 'multiple' && sizes[0] !== undefined ? Array<number>(pairs).fill(sizes[0]) : sizes;
-    const place = { severity: about.severity, samples, pairs, startRow: at < LETTERS_A_LOT_CAN_START_FROM, hasSize: sizes.length > 0 };
-    const read = cells.slice(1 + sizeHeads).map((cell, index): TableCell => {
-      const is = readTableCell(cell, place);
-      if (typeof is === 'string' || !('problem' in is)) return is;
-      say(is.problem, line, 2 + sizeHeads + index, heads.cells[1 + sizeHeads + index] ?? null, cell);
-      return 'unreachable';
-    });
-    rows.push({ letter, sizes: sizesOfSamples, cells: read });
+  lines.forEach((line, at) => {
+    const above = rows.findLast(({ sizes }) => sizes.length > 0)?.sizes ?? [];
+    const row = readLine(line, at, above, { heads: heads.cells, form, severity: about.severity }, problems);
+    if (row !== null) rows.push(row);
   });
-  if (lines.length < LETTERS_A_LOT_CAN_START_FROM) say('letterMissing', (lines.at(-1)?.line ?? heads.line) + 1, 1, heads.cells[0] ?? null, '', LETTERS[lines.length] ?? null);
-  if (problems.length === 0) {
-    for (const { row, column } of lostArrows(rows)) {
-      const at = 1 + sizeHeads + column;
-      say('arrowLeadsNowhere', lines[row]?.line ?? 0, at + 1, heads.cells[at] ?? null, lines[row]?.cells[at] ?? '');
-    }
+  if (lines.length < LETTERS_A_LOT_CAN_START_FROM) {
+    problems.push({ ...problemAt('letterMissing', (lines.at(-1)?.line ?? heads.line) + 1, '', LETTERS[lines.length]), column: 1, head: heads.cells[0] ?? null });
   }
-  return problems.length > 0 ? result() : { table: { ...about, samples, rows } };
+  if (problems.length === 0) problems.push(...lostArrows(rows, lines, heads.cells, form));
+  return problems.length > 0 ? { problems: problems.slice(0, MOST_PROBLEMS) } : { table: { ...about, samples: form.samples, rows } };
 }
 
 /** What the heads before the AQLs say: kind of table, how many columns hold sizes, how many pairs a plan has. */
-function formOf(heads: CsvLine['cells']): { samples: Samples; sizeHeads: number; pairs: number } | null {
+interface Form { readonly samples: Samples; readonly sizeHeads: number; readonly pairs: number }
+interface Frame { readonly heads: readonly string[]; readonly form: Form; readonly severity: Severity }
+
+function problemAt(code: TableProblemCode, line: number, found: string, expected: string | null = null): TableProblem {
+  return { code, line, column: null, head: null, found: found.slice(0, 80), expected };
+}
+
+function formOf(heads: readonly string[]): Form | null {
   const [first, second, third] = heads.map((head) => head.toLowerCase());
   if (first !== 'code_letter') return null;
   if (second === 'sample_size') return { samples: 'single', sizeHeads: 1, pairs: 1 };
@@ -100,13 +72,54 @@ function formOf(heads: CsvLine['cells']): { samples: Samples; sizeHeads: number;
   return pairs === undefined ? null : { samples: 'multiple', sizeHeads: 1, pairs: Number(pairs) };
 }
 
+function widthOf({ sizeHeads }: Form): number {
+  return 1 + sizeHeads + AQLS.length;
+}
+
+function wrongWithHeads({ line, cells }: CsvLine, form: Form, separator: string): readonly TableProblem[] {
+  const wrong = AQLS.flatMap((aql, at): TableProblem[] => {
+    const column = 1 + form.sizeHeads + at;
+    const head = cells[column] ?? '';
+    const right = head !== '' && Number(separator === ',' ? head : head.replace(',', '.')) === aql;
+    return right ? [] : [{ ...problemAt('aqlHead', line, head, String(aql)), column: column + 1, head }];
+  });
+  return cells.length === widthOf(form) ? wrong : [...wrong, problemAt('columnCount', line, String(cells.length), String(widthOf(form)))];
+}
+
+/** One row; what is wrong with it is added to `problems`. Null where it cannot be read at all. */
+function readLine({ line, cells }: CsvLine, at: number, above: readonly number[], { heads, form, severity }: Frame, problems: TableProblem[]): TableLine | null {
+  const say = (code: TableProblemCode, column: number, found: string, expected: string | null = null): void => {
+    problems.push({ ...problemAt(code, line, found, expected), column: column + 1, head: heads[column] ?? null });
+  };
+  const letter = LETTERS[at];
+  if (letter === undefined || cells[0]?.toUpperCase() !== letter) { say('letterOrder', 0, cells[0] ?? '', letter ?? null); return null; }
+  if (cells.length !== widthOf(form)) { problems.push(problemAt('columnCount', line, String(cells.length), String(widthOf(form)))); return null; }
+  const written = cells.slice(1, 1 + form.sizeHeads);
+  const sizes = written.every((each) => each === '') ? [] : written.map((size, index) => {
+    if (!/^\d{1,7}$/.test(size) || Number(size) < 1 || Number(size) > LARGEST_SAMPLE) say('sizeNotWhole', 1 + index, size);
+    else if (Number(size) < (above[index] ?? 0)) say('sizeFalls', 1 + index, size, `${above[index]} …`);
+    return Number(size);
+  });
+  const place = { severity, samples: form.samples, pairs: form.pairs, startRow: at < LETTERS_A_LOT_CAN_START_FROM, hasSize: sizes.length > 0 };
+  const read = cells.slice(1 + form.sizeHeads).map((cell, index): TableCell => {
+    const is = readTableCell(cell, place);
+    if (typeof is === 'string' || !('problem' in is)) return is;
+    say(is.problem, 1 + form.sizeHeads + index, cell);
+    return 'unreachable';
+  });
+  const each = form.samples === 'multiple' && sizes[0] !== undefined ? Array<number>(form.pairs).fill(sizes[0]) : sizes;
+  return { letter, sizes: each, cells: read };
+}
+
 /** Arrows that do not end at a plan, or a sign to one, of their column. */
-function lostArrows(rows: readonly TableLine[]): readonly { row: number; column: number }[] {
-  return rows.flatMap(({ cells }, row) => cells.flatMap((cell, column) => {
+function lostArrows(rows: readonly TableLine[], lines: readonly CsvLine[], heads: readonly string[], { sizeHeads }: Form): readonly TableProblem[] {
+  return rows.flatMap(({ cells }, row) => cells.flatMap((cell, column): TableProblem[] => {
     if (cell !== 'down' && cell !== 'up') return [];
     let at = row;
     while (rows[at]?.cells[column] === cell) at += cell === 'down' ? 1 : -1;
     const end = rows[at]?.cells[column];
-    return typeof end === 'object' || end === 'single' || end === 'double' ? [] : [{ row, column }];
+    if (typeof end === 'object' || end === 'single' || end === 'double') return [];
+    const place = 1 + sizeHeads + column;
+    return [{ ...problemAt('arrowLeadsNowhere', lines[row]?.line ?? 0, cell), column: place + 1, head: heads[place] ?? null }];
   }));
 }

@@ -44,6 +44,15 @@ describe('switching of a stream of lots', () => {
     expect(after.score).toBe(0);
   });
 
+  it('scores 3 for a multiple plan that accepts by its third sample, and starts again when it took more or was not accepted (9.3.3.2)', () => {
+    const multiple = (accepted: boolean, byThirdSample: boolean): SwitchingEvent => ({ ...lot('multiple', accepted), plan: { kind: 'multiple', byThirdSample } });
+    const two = [multiple(true, true), multiple(true, true)].reduce(switchingAfter, startSwitching('ISO 2859-1'));
+    expect(two.score).toBe(6);
+    expect(switchingAfter(two, multiple(true, false))).toMatchObject({ score: 0, severity: 'normal', acceptedInRow: 3 });
+    expect(switchingAfter(two, multiple(false, true)).score).toBe(0);
+    expect(Array.from({ length: 10 }, () => multiple(true, true)).reduce(switchingAfter, approved()).severity).toBe('reduced');
+  });
+
   it('does not count the lot that ended reduced inspection as one of two in five (decided here)', () => {
     const back = switchingAfter(lots(approved(), 'AAAAAAAAAA'), lot('bad', false));
     expect(lots(back, 'R').severity).toBe('normal');
