@@ -33,7 +33,8 @@ function requireDomain(x: number, a: number, b: number): void {
 /** A place 0 … 1 told from both ends, x and y = 1 − x, with the lead a·y − b·x as sharp as can be had: a, b to 1e9 make its rounding count. */
 export type Split = { readonly x: number; readonly y: number; readonly lead: number };
 
-function splitAt(x: number, a: number, b: number): Split {
+/** The split at an exactly known x. */
+export function splitAt(x: number, a: number, b: number): Split {
   // a − (a + b)·x, with what the sum and the product leave over.
   const sum = a + b;
   const [more, less] = a > b ? [a, b] : [b, a];

@@ -1,4 +1,5 @@
 import { requireFinite, requireWhole } from '../../ground/outside-domain.ts';
+import { betaTails, splitAt } from './beta.ts';
 import { deviance } from './deviance.ts';
 import { exactProduct } from './exact-product.ts';
 import { stirlingFactor } from './stirling-factor.ts';
@@ -18,20 +19,18 @@ export function binomialExactly(k: number, n: number, p: number): number {
   return k < 0 || k > n ? 0 : weight(k, n, p);
 }
 
-/** Probability of k nonconforming or fewer; arguments as for binomialExactly. Cost: at most about nine standard deviations of terms, 140 000 at n = 1e9. */
+/** Probability of k nonconforming or fewer; arguments as for binomialExactly. */
 export function binomialAtMost(k: number, n: number, p: number): number {
   requireDomain(k, n, p);
   if (k < 0) return 0;
-  if (k >= n) return 1;
-  return isBelowLikeliest(k, n, p) ? below(k, n, p) : 1 - above(k, n, p);
+  return k >= n ? 1 : tails(k, n, p).atMost;
 }
 
 /** Probability of more than k nonconforming: what binomialAtMost leaves, without the loss of digits that 1 − P would bring. */
 export function binomialMoreThan(k: number, n: number, p: number): number {
   requireDomain(k, n, p);
   if (k < 0) return 1;
-  if (k >= n) return 0;
-  return isBelowLikeliest(k, n, p) ? 1 - below(k, n, p) : above(k, n, p);
+  return k >= n ? 0 : tails(k, n, p).moreThan;
 }
 
 function requireDomain(k: number, n: number, p: number): void {
@@ -40,16 +39,22 @@ function requireDomain(k: number, n: number, p: number): void {
   requireFinite('p', p, 0, 1);
 }
 
-function isBelowLikeliest(k: number, n: number, p: number): boolean {
-  return k < Math.floor((n + 1) * p);
-}
-
-function below(k: number, n: number, p: number): number {
-  return tailSum(k, -1, (count) => weight(count, n, p), (count) => (count * (1 - p)) / ((n - count + 1) * p));
-}
-
-function above(k: number, n: number, p: number): number {
-  return tailSum(k + 1, 1, (count) => weight(count, n, p), (count) => ((n - count) * p) / ((count + 1) * (1 - p)));
+/**
+ * Sums the tail away from the likeliest count. Where that would be long, from a standard deviation of 100 pieces on, the incomplete beta function
+ * gives the same in fewer steps (Abramowitz & Stegun 26.5.24).
+ */
+function tails(k: number, n: number, p: number): { readonly atMost: number; readonly moreThan: number } {
+  if (n * p * (1 - p) > 1e4) {
+    const { below, above } = betaTails(k + 1, n - k, splitAt(p, k + 1, n - k));
+    return { atMost: above, moreThan: below };
+  }
+  const weightAt = (count: number): number => weight(count, n, p);
+  if (k < Math.floor((n + 1) * p)) {
+    const atMost = tailSum(k, -1, weightAt, (count) => (count * (1 - p)) / ((n - count + 1) * p));
+    return { atMost, moreThan: 1 - atMost };
+  }
+  const moreThan = tailSum(k + 1, 1, weightAt, (count) => ((n - count) * p) / ((count + 1) * (1 - p)));
+  return { atMost: 1 - moreThan, moreThan };
 }
 
 function weight(k: number, n: number, p: number): number {

@@ -19,20 +19,18 @@ export function hypergeometricExactly(k: number, sampleSize: number, lotSize: nu
   return k < draw.least || k > draw.most ? 0 : weight(k, draw);
 }
 
-/** Probability of k nonconforming or fewer; arguments as for hypergeometricExactly. Cost: at most about nine standard deviations of terms, 75 000 at N = 1e9. */
+/** Probability of k nonconforming or fewer; arguments as for hypergeometricExactly. Cost: about nine standard deviations of terms at most, 75 000 at N = 1e9. */
 export function hypergeometricAtMost(k: number, sampleSize: number, lotSize: number, nonconforming: number): number {
   const draw = drawOf(k, sampleSize, lotSize, nonconforming);
   if (k < draw.least) return 0;
-  if (k >= draw.most) return 1;
-  return isBelowLikeliest(k, draw) ? below(k, draw) : 1 - above(k, draw);
+  return k >= draw.most ? 1 : tails(k, draw).atMost;
 }
 
 /** Probability of more than k nonconforming: what hypergeometricAtMost leaves, without the loss of digits that 1 − P would bring. */
 export function hypergeometricMoreThan(k: number, sampleSize: number, lotSize: number, nonconforming: number): number {
   const draw = drawOf(k, sampleSize, lotSize, nonconforming);
   if (k < draw.least) return 1;
-  if (k >= draw.most) return 0;
-  return isBelowLikeliest(k, draw) ? 1 - below(k, draw) : above(k, draw);
+  return k >= draw.most ? 0 : tails(k, draw).moreThan;
 }
 
 type Draw = { readonly n: number; readonly N: number; readonly D: number; readonly least: number; readonly most: number };
@@ -45,18 +43,16 @@ function drawOf(k: number, n: number, N: number, D: number): Draw {
   return { n, N, D, least: Math.max(0, n + D - N), most: Math.min(n, D) };
 }
 
-function isBelowLikeliest(k: number, { n, N, D }: Draw): boolean {
-  return k < Math.floor(((n + 1) * (D + 1)) / (N + 2));
-}
-
-function below(k: number, draw: Draw): number {
+/** Sums the tail away from the likeliest count; the other tail is then at least a third and loses nothing as a complement. */
+function tails(k: number, draw: Draw): { readonly atMost: number; readonly moreThan: number } {
   const { n, N, D } = draw;
-  return tailSum(k, -1, (count) => weight(count, draw), (j) => (j * (N - D - n + j)) / ((D - j + 1) * (n - j + 1)));
-}
-
-function above(k: number, draw: Draw): number {
-  const { n, N, D } = draw;
-  return tailSum(k + 1, 1, (count) => weight(count, draw), (j) => ((D - j) * (n - j)) / ((j + 1) * (N - D - n + j + 1)));
+  const weightAt = (count: number): number => weight(count, draw);
+  if (k < Math.floor(((n + 1) * (D + 1)) / (N + 2))) {
+    const atMost = tailSum(k, -1, weightAt, (count) => (count * (N - D - n + count)) / ((D - count + 1) * (n - count + 1)));
+    return { atMost, moreThan: 1 - atMost };
+  }
+  const moreThan = tailSum(k + 1, 1, weightAt, (count) => ((D - count) * (n - count)) / ((count + 1) * (N - D - n + count + 1)));
+  return { atMost: 1 - moreThan, moreThan };
 }
 
 /** The four cells found/not found × drawn/left, each against what is expected of it; all four lie off by the same excess k − nD/N. */

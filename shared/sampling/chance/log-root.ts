@@ -16,10 +16,11 @@ export function logRoot(probability: number, start: number, tailsAt: (at: number
       at = (at + start) / 2;
       continue;
     }
-    const step = ((wanted - Math.log(tail)) * tail) / density;
-    const next = isLower ? at + step : at - step;
-    if (Math.abs(next - at) <= 1e-15 * Math.max(1, Math.abs(at))) return next;
-    at = next;
+    const miss = wanted - Math.log(tail);
+    const step = (miss * tail) / density;
+    at += isLower ? step : -step;
+    // Newton doubles the digits: what is 1e-9 away before this step is at the last digit after it.
+    if (Math.abs(miss) <= 1e-9) return at;
   }
   return at;
 }

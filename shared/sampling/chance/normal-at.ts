@@ -12,13 +12,20 @@ export function normalAt(probability: number): number {
   if (probability > 0.15) {
     // Counted from the middle: near ½ the logarithm would lose the digits of z.
     const wanted = probability - 0.5;
-    let z = wanted * Math.sqrt(2 * Math.PI);
-    for (let round = 0; round < 7; round += 1) z -= (fromMiddle(z) - wanted) / normalDensity(z);
-    return z;
+    return newton(wanted * Math.sqrt(2 * Math.PI), (z) => fromMiddle(z) - wanted, normalDensity);
   }
   // The logarithm of the tail is concave: Newton steps come from one side. The start is the leading term of the tail.
   const wanted = Math.log(probability);
-  let z = -Math.sqrt(-2 * wanted);
-  for (let round = 0; round < 8; round += 1) z -= (logNormalBelow(z) - wanted) / normalSlope(z);
+  return newton(-Math.sqrt(-2 * wanted), (z) => logNormalBelow(z) - wanted, normalSlope);
+}
+
+function newton(start: number, miss: (z: number) => number, slope: (z: number) => number): number {
+  let z = start;
+  for (let round = 0; round < 20; round += 1) {
+    const missed = miss(z);
+    z -= missed / slope(z);
+    // Newton doubles the digits: what is 1e-9 away before this step is at the last digit after it.
+    if (Math.abs(missed) <= 1e-9) break;
+  }
   return z;
 }

@@ -24,7 +24,7 @@ export function normalAbove(z: number): number {
 /** ln normalBelow(z), down to where the probability itself is no double any more. Unchecked: a finite z. */
 export function logNormalBelow(z: number): number {
   if (z > turn) return Math.log1p(-tail(z));
-  return z < -turn ? Math.log(1 / inverseMills(-z)) - 0.5 * z * z - logRootTwoPi : Math.log(0.5 + fromMiddle(z));
+  return z < -turn ? -Math.log(inverseMills(-z)) - 0.5 * z * z - logRootTwoPi : Math.log(0.5 + fromMiddle(z));
 }
 
 /** Density over normalBelow at z: the slope of logNormalBelow. */
@@ -34,6 +34,7 @@ export function normalSlope(z: number): number {
 
 /** Density of the standard normal; z is split so that the rounding of z² does not count. */
 export function normalDensity(z: number): number {
+  if (Math.abs(z) > 39) return 0;
   const coarse = Math.trunc(z * 16) / 16;
   return Math.exp(-0.5 * coarse * coarse) * Math.exp(-0.5 * (z - coarse) * (z + coarse) - logRootTwoPi);
 }
@@ -49,12 +50,12 @@ export function fromMiddle(z: number): number {
 }
 
 function tail(z: number): number {
-  return z > 39 ? 0 : normalDensity(z) / inverseMills(z);
+  return normalDensity(z) / inverseMills(z);
 }
 
 /** Density over tail, z + 1/(z + 2/(z + 3/(z + …))), for z from 2 on; worked from the back with as many steps as that z needs. */
 function inverseMills(z: number): number {
   let fraction = z;
-  for (let step = Math.ceil(16 + 400 / (z * z)); step > 0; step -= 1) fraction = z + step / fraction;
+  for (let step = Math.ceil(10 + 200 / (z * z)); step > 0; step -= 1) fraction = z + step / fraction;
   return fraction;
 }
