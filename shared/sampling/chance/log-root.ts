@@ -7,15 +7,18 @@ type Tails = { readonly below: number; readonly above: number; /** of the variab
 export function logRoot(probability: number, start: number, tailsAt: (at: number) => Tails): number {
   const isLower = probability <= 0.5;
   const wanted = Math.log(isLower ? probability : 1 - probability);
-  let at = start;
+  let [at, seen, underflows] = [start, start, 0];
   for (let round = 0; round < 200; round += 1) {
     const { below, above, density } = tailsAt(at);
     const tail = isLower ? below : above;
     if (tail === 0) {
-      // Underflow: halfway back to where there was something to see.
-      at = (at + start) / 2;
+      // Beyond the smallest double: halfway back to where something was seen last. Where every step leads here again, the place itself lies beyond.
+      underflows += 1;
+      if (underflows > 20) return at;
+      at = (at + seen) / 2;
       continue;
     }
+    seen = at;
     const miss = wanted - Math.log(tail);
     const step = (miss * tail) / density;
     at += isLower ? step : -step;

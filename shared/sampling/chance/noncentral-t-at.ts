@@ -1,6 +1,6 @@
 import { OutsideDomain, requireFinite } from '../../ground/outside-domain.ts';
 import { bracketedRoot } from './bracketed-root.ts';
-import { noncentralTAbove, noncentralTBelow } from './noncentral-t.ts';
+import { noncentralTAbove, noncentralTBelow, requireDelta } from './noncentral-t.ts';
 import { normalAt } from './normal-at.ts';
 
 const most = 1e12;
@@ -9,14 +9,14 @@ const most = 1e12;
  * The t with noncentralTBelow(t, df, delta) = probability: k·√n of a variables plan, and tolerance factors.
  * @param probability 0 < probability < 1; the t must lie in −1e12 … 1e12
  * @param df degrees of freedom, 1 … 1e9
- * @param delta noncentrality, −1e6 … 1e6
+ * @param delta noncentrality, −1e6 … 1e6 and at most 100·√df in size
  * @throws OutsideDomain naming the argument, its range and the value
  * @remarks about a dozen evaluations of the distribution
  */
 export function noncentralTAt(probability: number, df: number, delta: number): number {
   requireFinite('probability', probability, Number.MIN_VALUE, 1 - 2 ** -53);
   requireFinite('df', df, 1, 1e9);
-  requireFinite('delta', delta, -1e6, 1e6);
+  requireDelta(delta, df);
   const isLower = probability <= 0.5;
   const wanted = Math.log(isLower ? probability : 1 - probability);
   const miss = (t: number): number => (isLower ? Math.log(noncentralTBelow(t, df, delta)) - wanted : wanted - Math.log(noncentralTAbove(t, df, delta)));

@@ -8,7 +8,7 @@ const drop = 41;
  * Probability that a noncentral t variable is t or less: the distribution behind every variables plan with s.
  * @param t −1e12 … 1e12
  * @param df degrees of freedom, 1 … 1e9, not necessarily whole
- * @param delta noncentrality, −1e6 … 1e6
+ * @param delta noncentrality, −1e6 … 1e6 and at most 100·√df in size; a plan for p = 1e-300 needs 53·√df
  * @throws OutsideDomain naming the argument, its range and the value
  * @remarks relative error ≤ 1e-12 where the value is above 1e-300. P = ∫ Φ(t·e^u − δ)·f(u) du with e^u = √(chi-square/df). The integrand is smooth and falls
  * double-exponentially on both sides, so the plain trapezoid rule gains digits exponentially with the number of points.
@@ -28,7 +28,13 @@ export function noncentralTAbove(t: number, df: number, delta: number): number {
 function requireDomain(t: number, df: number, delta: number): void {
   requireFinite('t', t, -1e12, 1e12);
   requireFinite('df', df, 1, 1e9);
-  requireFinite('delta', delta, -1e6, 1e6);
+  requireDelta(delta, df);
+}
+
+/** @throws OutsideDomain where the step of Φ would be so much narrower than the density of s that the rule would need many thousand points. */
+export function requireDelta(delta: number, df: number): void {
+  const most = Math.min(1e6, 100 * Math.sqrt(df));
+  requireFinite('delta', delta, -most, most);
 }
 
 /** P(T ≤ t); the upper tail is the lower tail of −T, whose noncentrality is −delta. */
@@ -38,7 +44,8 @@ function integrate(t: number, df: number, delta: number): number {
   const top = height(mode);
   const left = edge(height, mode, -1, top - drop);
   const right = edge(height, mode, 1, top - drop);
-  let steps = 32;
+  // Φ rises from 0 to 1 over about 1/delta where its argument passes 0; the points must not step over that.
+  let steps = Math.max(32, t * delta > 0 ? Math.ceil(((right - left) * Math.abs(delta)) / 2) : 0);
   let width = (right - left) / steps;
   let sum = 0;
   for (let step = 0; step <= steps; step += 1) sum += Math.exp(height(left + step * width) - top);

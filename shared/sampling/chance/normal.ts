@@ -56,6 +56,6 @@ function tail(z: number): number {
 /** Density over tail, z + 1/(z + 2/(z + 3/(z + …))), for z from 2 on; worked from the back with as many steps as that z needs. */
 function inverseMills(z: number): number {
   let fraction = z;
-  for (let step = Math.ceil(10 + 200 / (z * z)); step > 0; step -= 1) fraction = z + step / fraction;
+  for (let step = Math.ceil(16 + 320 / (z * z)); step > 0; step -= 1) fraction = z + step / fraction;
   return fraction;
 }
