@@ -1,6 +1,7 @@
 import { LitElement, css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { lineSample, lineStyles, type LineLetter } from './line-marks.ts';
+import type { LineLetter } from './line-letters.ts';
+import { lineSample, lineStyles } from './line-marks.ts';
 import { partStyles } from './part-styles.ts';
 
 /** The letter of a line with a piece of it as drawn in the chart, for legends and heads. Readers hear the letter. */

@@ -35,7 +35,7 @@ export class GhRiskChart extends LitElement {
     keyStyles,
     lineStyles,
     css`
-      :host { background: var(--slip); border: var(--rule) solid var(--line-strong); }
+      :host { container-type: inline-size; background: var(--slip); border: var(--rule) solid var(--line-strong); }
       .board { touch-action: pan-y; cursor: crosshair; }
       .board:focus-visible { outline-offset: -3px; }
       svg.drawing { display: block; inline-size: 100%; block-size: var(--chart-height, 380px); }
@@ -52,14 +52,14 @@ export class GhRiskChart extends LitElement {
       .steps { display: grid; grid-template-columns: auto minmax(7.5em, auto) auto; align-items: center; gap: var(--gap); }
       .steps .key { min-inline-size: max(40px, var(--target)); min-block-size: max(40px, var(--target)); font-size: var(--text-large); line-height: 1; padding: 0; }
       .now { text-align: center; font-family: var(--face-figures); font-weight: 700; font-size: var(--text-large); }
-      ul { list-style: none; display: grid; grid-template-columns: repeat(auto-fit, minmax(min(15rem, 100%), 1fr)); gap: 0.3em calc(2 * var(--pad)); }
+      ul { list-style: none; display: grid; grid-template-columns: repeat(auto-fit, minmax(min(18rem, 100%), 1fr)); gap: 0.1em calc(2 * var(--pad)); }
       li { display: grid; grid-template-columns: auto minmax(0, 1fr) auto; align-items: center; gap: 0.6em; border-block-end: var(--rule) solid var(--line); padding-block: 0.15em; }
       .name { overflow-wrap: anywhere; }
       .value { font-family: var(--face-figures); font-weight: 700; white-space: nowrap; }
       .points { display: flex; flex-wrap: wrap; gap: 0.2em 1.4em; grid-column: 1 / -1; color: var(--ink-soft); font-size: var(--text-small); margin: 0; }
       .points span { display: inline-flex; align-items: center; gap: 0.4em; }
       .points svg { inline-size: 18px; block-size: 18px; color: var(--ink); }
-      @media (width < 640px) { .foot { grid-template-columns: minmax(0, 1fr); } }
+      @container (width < 860px) { .foot { grid-template-columns: minmax(0, 1fr); } .steps { justify-content: start; } }
       @media print { .steps { display: block; } svg.drawing { block-size: 80mm; } :host { break-inside: avoid; } }
     `,
   ];

@@ -27,4 +27,5 @@ export * from './gh-tray-map.ts';
 export * from './gh-verdict.ts';
 export * from './state-name.ts';
 export * from './tell.ts';
+export * from './line-letters.ts';
 export * from './line-marks.ts';

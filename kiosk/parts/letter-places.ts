@@ -5,9 +5,9 @@ export interface Place { readonly x: number; readonly y: number }
  * Where along each line its letter is to stand: as far as can be from the other lines and from the letters placed before, and inside the frame.
  * Lines that lie on one another get their letters side by side.
  * @param lines the points of each line in drawing order; a line without points gets no letter
- * @param frame inner size of the chart, px
+ * @param frame inner size of the chart, px @param marks places that are to stay in sight
  */
-export function letterPlaces(lines: readonly (readonly Place[])[], { width, height }: { readonly width: number; readonly height: number }): readonly (Place | null)[] {
+export function letterPlaces(lines: readonly (readonly Place[])[], { width, height }: { readonly width: number; readonly height: number }, marks: readonly Place[] = []): readonly (Place | null)[] {
   const placed: Place[] = [];
   return lines.map((line, own) => {
     const others = lines.filter((_, at) => at !== own);
@@ -15,7 +15,7 @@ export function letterPlaces(lines: readonly (readonly Place[])[], { width, heig
     const best = bestBy(inside.length === 0 ? line.slice(0, 1) : inside, (place) => {
       const toLines = Math.min(45, ...others.map((other) => nearest(place, other)));
       // A letter under another cannot be read at all; so that distance counts for more, up to three letters' width.
-      return toLines + 2 * Math.min(75, nearest(place, placed)) + steepness(line, place);
+      return toLines + 2 * Math.min(75, nearest(place, placed)) + 2 * Math.min(30, nearest(place, marks)) + steepness(line, place);
     });
     if (best !== null) placed.push(best);
     return best;

@@ -1,8 +1,5 @@
 import { css, svg, type SVGTemplateResult } from 'lit';
-
-/** The lines of a chart, told apart by letter, dash and mark; the hue only helps. */
-export const LINE_LETTERS = ['A', 'B', 'C', 'D'] as const;
-export type LineLetter = (typeof LINE_LETTERS)[number];
+import type { LineLetter } from './line-letters.ts';
 
 /** The mark of a line: outline of an insert as seen from above, with its hole: square, triangle, narrow rhomb, round. @param r half its width, px */
 export function lineMark(letter: LineLetter, x: number, y: number, r: number): string {

@@ -1,7 +1,8 @@
 import { svg, type SVGTemplateResult } from 'lit';
 import { axisTicks } from './axis-ticks.ts';
 import { letterPlaces, type Place } from './letter-places.ts';
-import { lineMark, type LineLetter } from './line-marks.ts';
+import type { LineLetter } from './line-letters.ts';
+import { lineMark } from './line-marks.ts';
 
 /** One line of the chart: a value at each of the chart's points, null where there is none, and its marked points. */
 export interface RiskLine {
@@ -41,13 +42,15 @@ export function riskChartDrawing(lines: readonly RiskLine[], axes: RiskAxes, siz
   const y = (value: number): number => room.top + room.height - (value / axes.top) * room.height;
   const floor = room.top + room.height;
   const paths = lines.map(({ values }) => values.flatMap((value, at): readonly Place[] => (value === null ? [] : [{ x: x(axes.points[at] ?? 0), y: y(value) }])));
-  const letters = letterPlaces(paths.map((path) => path.map((place) => ({ x: place.x - room.left, y: place.y - room.top }))), room);
-  const now = axes.points[cursor] ?? from;
   const within = (value: number): boolean => value >= from && value <= to;
+  const inRoom = (place: Place): Place => ({ x: place.x - room.left, y: place.y - room.top });
+  const marked = lines.flatMap(({ marks }) => marks.filter((mark) => within(mark.x)).map((mark) => inRoom({ x: x(mark.x), y: y(mark.y) })));
+  const letters = letterPlaces(paths.map((path) => path.map(inRoom)), room, marked);
+  const now = axes.points[cursor] ?? from;
   return svg`
     <rect class="paper" x=${room.left} y=${room.top} width=${room.width} height=${room.height}/>
-    ${axisTicks(from, to, Math.max(3, room.width / 90)).map((value) => svg`<line class="rung" x1=${x(value)} x2=${x(value)} y1=${room.top} y2=${floor + 6}/><text x=${x(value)} y=${floor + 22} text-anchor="middle">${axes.showX(value)}</text>`)}
-    ${axisTicks(0, axes.top, Math.max(3, room.height / 46)).map((value) => svg`<line class="rung" x1=${room.left - 6} x2=${room.left + room.width} y1=${y(value)} y2=${y(value)}/><text x=${room.left - 10} y=${y(value) + 5} text-anchor="end">${axes.showY(value)}</text>`)}
+    ${axisTicks(from, to, Math.max(3, room.width / 70)).map((value) => svg`<line class="rung" x1=${x(value)} x2=${x(value)} y1=${room.top} y2=${floor + 6}/><text x=${x(value)} y=${floor + 22} text-anchor="middle">${axes.showX(value)}</text>`)}
+    ${axisTicks(0, axes.top, Math.max(3, room.height / 38)).map((value) => svg`<line class="rung" x1=${room.left - 6} x2=${room.left + room.width} y1=${y(value)} y2=${y(value)}/><text x=${room.left - 10} y=${y(value) + 5} text-anchor="end">${axes.showY(value)}</text>`)}
     <text class="axis" x=${room.left + room.width} y=${floor + 43} text-anchor="end">${axes.x}</text>
     <text class="axis" x="10" y="20">${axes.y}</text>
     <rect class="frame" x=${room.left} y=${room.top} width=${room.width} height=${room.height}/>

@@ -1,6 +1,6 @@
 /** What the comparison of plans says. Figures come in written. */
 export const planCompareWords = {
-  title: 'Compare plans', lead: 'Up to four plans on one chart. Nothing here changes a plan in force; the address holds the whole comparison and can be passed on.',
+  title: 'Compare plans', lead: 'Nothing here changes a plan in force. The address holds the whole comparison and can be passed on.',
   back: (plan: string) => `Back to ${plan}`, tab: 'Compare', open: 'Compare', openNamed: (what: string) => `Compare plans for ${what}`,
   plan: (letter: string) => `Plan ${letter}`, add: 'Add a plan', remove: (letter: string) => `Take plan ${letter} out`, print: 'Print',
   rule: 'Chosen by',
@@ -9,10 +9,10 @@ export const planCompareWords = {
     sequential: 'Two points, sequential', variables: 'AQL, by variables', variablesPoints: 'Two points, by variables',
   },
   fields: {
-    lot: 'Lot size', level: 'Level', aql: 'AQL', samples: 'Samples', severity: 'Inspection', variablesLevel: 'Level', variablesSeverity: 'Inspection', method: 'Method', lq: 'LQ, %', consumerRisk: 'Consumer’s risk β, %',
-    p1: 'p₁, %', producerRisk: 'Producer’s risk α, %', p2: 'p₂, %',
+    lot: 'Lot size', level: 'Level', aql: 'AQL', samples: 'Samples', severity: 'Inspection', variablesLevel: 'Level', variablesSeverity: 'Inspection', method: 'Method', lq: 'LQ, %', consumerRisk: 'Consumer’s β, %',
+    p1: 'p₁, %', producerRisk: 'Producer’s α, %', p2: 'p₂, %',
   },
-  samples: { single: 'single', double: 'double', multiple: 'multiple' }, methods: { s: 's (σ unknown)', sigma: 'σ known' },
+  samples: { single: 'single', double: 'double', multiple: 'multiple' }, methods: { s: 's-method', sigma: 'σ-method' },
   aqlUnit: (aql: string, perHundred: boolean) => (perHundred ? `${aql} per 100` : `${aql} %`),
   wrong: {
     lot: 'A whole number from 1 to 1,000,000,000.', percent: 'Above 0, below 100.', risk: 'Above 0, below 100.', points: 'p₂ must be above p₁.', risks: 'Both risks together stay below 100 %.',
@@ -39,11 +39,11 @@ export const planCompareWords = {
   curve: 'Curve', curves: { acceptance: 'Acceptance', aoq: 'AOQ', asn: 'ASN', ati: 'ATI' },
   curveAxis: { acceptance: 'Probability of acceptance', aoq: 'Average outgoing quality, %', asn: 'Average sample number', ati: 'Average total inspection, pieces' },
   curveCaption: { acceptance: 'Operating characteristic', aoq: 'Average outgoing quality, rejected lots sorted', asn: 'Average sample number', ati: 'Average total inspection, rejected lots sorted' },
-  model: 'Counted', models: { binomial: 'Nonconforming pieces of a process (binomial)', hypergeometric: 'Nonconforming pieces of one lot (hypergeometric)', poisson: 'Nonconformities per 100 pieces (Poisson)' },
+  model: 'Counted', models: { binomial: 'Pieces of a process (binomial)', hypergeometric: 'Pieces of one lot (hypergeometric)', poisson: 'Nonconformities per 100 (Poisson)' },
   axis: { binomial: 'p, percent nonconforming', hypergeometric: 'p, percent nonconforming in the lot', poisson: 'nonconformities per 100 pieces' },
   upTo: 'Axis to, %', upToHint: 'Empty: as far as the plans need',
   chart: { cursor: 'Quality read out: arrow keys move along the axis', back: 'One step better', on: 'One step worse', at: (percent: string) => `p ${percent} %`, none: '–', producer: 'producer’s point: AQL or p₁', consumer: 'consumer’s point: LQ or p₂; else 10 % accepted' },
-  percent: (value: string) => `${value} %`, tableOf: (curve: string) => `${curve}, as a table`, pColumn: 'p, %', planColumn: (letter: string, name: string) => `${letter} · ${name}`,
+  percent: (value: string) => `${value}\u00a0%`, tableOf: (curve: string) => `${curve}, as a table`, pColumn: 'p, %', planColumn: (letter: string, name: string) => `${letter} · ${name}`,
   working: (done: string, all: string) => `Working out: ${done} of ${all}`, workingLabel: 'Working out the curves', failed: { happened: 'The curves could not be worked out.', next: 'Change a number, or take the last plan out.' }, empty: { happened: 'No plan can be drawn yet.', next: 'Put right what is marked at the plans above.' },
   figures: {
     heading: 'Risks and effort', caption: 'Each figure opens its reason', figure: 'Figure', expected: 'Quality expected, %', lots: 'Lots a year', minutes: 'Minutes a piece', destructive: 'Looking uses the piece up', yes: 'yes', no: 'no',
@@ -51,7 +51,7 @@ export const planCompareWords = {
       sample: 'n of each sample', numbers: 'Ac / Re, or k', letter: 'Letter', producer: 'Producer’s risk', consumer: 'Quality accepted with 10 %', atLq: 'Accepted at LQ or p₂', aoql: 'AOQL', asnAtAql: 'ASN at AQL or p₁', acceptedExpected: 'Accepted at the quality expected',
       asnExpected: 'ASN at the quality expected', piecesYear: 'Pieces a year', hoursYear: 'Hours a year', usedYear: 'Pieces used up a year', sortedYear: 'Pieces a year with rejected lots sorted',
     },
-    riskAt: (risk: string, p: string) => `${risk} % at ${p} %`, at: (value: string, p: string) => `${value} % at ${p} %`, none: '–', hours: (hours: string) => `${hours} h`,
+    riskAt: (risk: string, p: string) => `${risk}\u00a0% at ${p}\u00a0%`, at: (value: string, p: string) => `${value}\u00a0% at ${p}\u00a0%`, none: '–', hours: (hours: string) => `${hours}\u00a0h`,
   },
   scheme: {
     heading: 'The whole scheme', lead: (p: string) => `Long run at a steady ${p} %: normal, tightened, reduced and discontinued together.`, onlyTables: 'Switching belongs to plans by AQL and attributes. None of the plans above is one.',

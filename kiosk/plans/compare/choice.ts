@@ -1,4 +1,4 @@
-import { LINE_LETTERS, type LineLetter } from '../../parts/line-marks.ts';
+import { LINE_LETTERS, type LineLetter } from '../../parts/line-letters.ts';
 
 /** The rules a compared plan may be chosen by. */
 export const RULES = ['attributes', 'limitingQuality', 'zeroAcceptance', 'twoPointSingle', 'twoPointDouble', 'sequential', 'variables', 'variablesPoints'] as const;

@@ -5,7 +5,7 @@ import type { Judging } from '../../../shared/sampling/risk/index.ts';
 import { sequentialPlan, type SequentialPlan } from '../../../shared/sampling/sequential/index.ts';
 import { variablesPlan, VARIABLES_LEVELS, type VariablesPlan } from '../../../shared/sampling/variables/index.ts';
 import { planCompareWords as words } from '../../../shared/words/plan-compare.en.ts';
-import type { LineLetter } from '../../parts/line-marks.ts';
+import type { LineLetter } from '../../parts/line-letters.ts';
 import type { Choice, LetteredChoice } from './choice.ts';
 import type { ModelName } from './comparison.ts';
 import { numberOf, readNumbers, type Faults, type Numbers } from './read-choice.ts';

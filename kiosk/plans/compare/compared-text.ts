@@ -39,9 +39,14 @@ export function mostPieces(compared: Compared): number {
 export function briefSamples(compared: Compared): string {
   const stages = stagesIn(compared);
   if (stages === null) return compared.judged.by === 'sequential' ? words.brief.upTo(showFigure(mostPieces(compared))) : words.brief.sample(showFigure(mostPieces(compared)));
-  const sizes = stages.map(({ sampleSize }) => showFigure(sampleSize));
-  const alike = sizes.length > 2 && new Set(sizes).size === 1;
-  return words.brief.sample(alike ? words.brief.times(showFigure(sizes.length), sizes[0] ?? '') : sizes.join(words.brief.plus));
+  return words.brief.sample(sizesText(stages.map(({ sampleSize }) => sampleSize)));
+}
+
+/** "50 + 50", "7 × 20". */
+export function sizesText(sizes: readonly number[]): string {
+  const shown = sizes.map(showFigure);
+  const alike = shown.length > 2 && new Set(shown).size === 1;
+  return alike ? words.brief.times(showFigure(shown.length), shown[0] ?? '') : shown.join(words.brief.plus);
 }
 
 /** "Ac 2 · Re 3" of each sample, or k, or the lines. */

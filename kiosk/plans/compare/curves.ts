@@ -1,9 +1,9 @@
 import { roundStep } from '../../parts/axis-ticks.ts';
-import type { LineLetter } from '../../parts/line-marks.ts';
+import type { LineLetter } from '../../parts/line-letters.ts';
 import type { RiskMark } from '../../parts/risk-chart-drawing.ts';
 import type { CurveName, ModelName } from './comparison.ts';
 import type { Compared } from './compared-plan.ts';
-import type { WorkedOut } from './work.ts';
+import type { WorkedOut } from './turns.ts';
 import { qualityOf, valueAt } from './values.ts';
 
 const steps = 200;

@@ -1,10 +1,10 @@
 import { averageOutgoingLimit } from '../../../shared/sampling/risk/index.ts';
-import type { LineLetter } from '../../parts/line-marks.ts';
+import type { LineLetter } from '../../parts/line-letters.ts';
 import type { ModelName } from './comparison.ts';
 import type { Compared } from './compared-plan.ts';
 import { measuredOutgoingLimit } from './measured-values.ts';
 import { modelFor, qualityOf, rejectedAt, valueAt } from './values.ts';
-import type { WorkedOut } from './work.ts';
+import type { WorkedOut } from './turns.ts';
 
 /** The risks and the effort of one plan. Fractions, pieces. */
 export interface Figures {

@@ -16,8 +16,7 @@ import { choiceOf, FIELDS_OF, RULES, withText, type Choice, type FieldName, type
 import type { Outcome } from './compared-plan.ts';
 import { briefNumbers, briefSamples, briefWay, noteText } from './compared-text.ts';
 import { settled } from './read-choice.ts';
-import { whyKey } from './why-key.ts';
-import { compareStyles } from './compare-styles.ts';
+import { whyKey } from './gh-why-key.ts';
 
 /**
  * One plan of the comparison: how it is chosen and what comes of it.
@@ -27,12 +26,13 @@ import { compareStyles } from './compare-styles.ts';
  */
 @customElement('gh-choice-card')
 export class GhChoiceCard extends LitElement {
-  static override styles = [partStyles, compareStyles, css`
+  static override styles = [partStyles, css`
     :host { display: grid; grid-template-rows: auto auto 1fr; background: var(--slip); border: var(--rule) solid var(--line-strong); border-block-start: calc(1.5 * var(--rule-strong)) solid var(--ink); }
     .head { display: flex; align-items: center; justify-content: space-between; gap: var(--gap); padding: 0.4em var(--pad); border-block-end: 3px double var(--line-strong); min-block-size: 44px; }
     h2 { font-size: var(--text); font-weight: 700; display: flex; align-items: center; gap: 0.6em; }
     .entries { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 0.5em var(--gap); padding: var(--pad); align-content: start; }
     .entries > :first-child { grid-column: 1 / -1; }
+    .first { grid-column-start: 1; }
     .result { border-block-start: var(--rule) solid var(--line); padding: calc(0.8 * var(--pad)) var(--pad); display: grid; gap: 0.35em; align-content: start; background: var(--slip-under); }
     .lot { display: flex; flex-wrap: wrap; gap: 0.1em 0.9em; align-items: baseline; }
     .way { font-size: var(--text-small); }
@@ -70,7 +70,7 @@ export class GhChoiceCard extends LitElement {
     const options = this.#options(field);
     const change = ({ detail }: CustomEvent<{ value: string }>): void => this.#change(withText(this.choice, field, options === null ? settled(detail.value) : detail.value));
     if (options !== null) return html`<gh-drop-list label=${words.fields[field]} .value=${text} .options=${options} error=${fault} @option-chosen=${change}></gh-drop-list>`;
-    return html`<gh-field label=${words.fields[field]} entry="decimal" max-length="14" .value=${/^\d+(\.\d+)?$/.test(text) ? typedFigure(Number(text)) : text} error=${fault} @field-changed=${change}></gh-field>`;
+    return html`<gh-field class=${field === 'p1' || field === 'p2' ? 'first' : ''} label=${words.fields[field]} entry="decimal" max-length="14" .value=${/^\d+(\.\d+)?$/.test(text) ? typedFigure(Number(text)) : text} error=${fault} @field-changed=${change}></gh-field>`;
   }
 
   /** What a field may be where it is one of a few; null where it is typed. */

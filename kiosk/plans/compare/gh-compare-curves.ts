@@ -2,27 +2,25 @@ import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { planCompareWords as words } from '../../../shared/words/plan-compare.en.ts';
 import { deskStyles } from '../../desk/desk-styles.ts';
-import { showFigure, showNumber } from '../../desk/show.ts';
-import { SortedTable, type DeskRow } from '../../desk/sorted-table.ts';
+import { showFigure } from '../../desk/show.ts';
 import '../../parts/gh-button.ts';
 import '../../parts/gh-notice.ts';
 import '../../parts/gh-progress.ts';
 import '../../parts/gh-risk-chart.ts';
-import type { RiskAxes } from '../../parts/gh-risk-chart.ts';
 import { partStyles } from '../../parts/part-styles.ts';
 import { CURVES, MODELS, STANDARD_SETTINGS, type Settings } from './comparison.ts';
 import type { Compared } from './compared-plan.ts';
-import { nameOf, percentText } from './compared-text.ts';
-import { workCurves, type Curves } from './curves.ts';
+import { axesOf } from './curve-axes.ts';
+import { nameOf } from './compared-text.ts';
+import type { Curves } from './curves.ts';
 import { numberOf } from './read-choice.ts';
+import { tell } from '../../parts/tell.ts';
 import { changeSettings, chosenSetting, typedSetting } from './settings-fields.ts';
 import { Work } from './work.ts';
 
-/** Which of the 201 points stand in the table: 21 of them. */
-const everyTenth = 10;
-
 /**
- * The chart of all plans, with the same in a table, and what is drawn.
+ * The chart of all plans, and what is drawn.
+ * @fires curves-worked - with `{ curves }`, when they are worked out
  * @fires settings-changed - with `{ changes }`
  */
 @customElement('gh-compare-curves')
@@ -35,20 +33,26 @@ export class GhCompareCurves extends LitElement {
     .axes { display: grid; grid-template-columns: minmax(15rem, 1fr) 9rem; gap: var(--gap) calc(1.4 * var(--pad)); align-items: start; flex: 0 1 34rem; }
     .room { position: relative; }
     .old { opacity: 0.55; }
-    gh-risk-chart { --chart-height: clamp(300px, 48vh, 460px); }
+    gh-risk-chart { --chart-height: clamp(300px, 42vh, 440px); }
     @media print { .bar { display: none; } }
   `];
   @property({ attribute: false }) plans: readonly Compared[] = [];
   @property({ attribute: false }) settings: Settings = STANDARD_SETTINGS;
   @state() private cursor = 30;
-  readonly #work = new Work<Curves>(this);
-  readonly #table = new SortedTable(this);
+  readonly #work = new Work(this, 'curves');
+  #told: Curves | null = null;
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('plans') && !changed.has('settings')) return;
     const { plans, settings: { curve, model } } = this;
-    const upTo = this.#upTo;
-    this.#work.want(plans.length === 0 ? null : JSON.stringify([plans.map(({ letter, choice }) => [letter, choice]), curve, model, upTo]), workCurves(plans, curve, model, upTo));
+    this.#work.want(plans.length === 0 ? null : { plans, curve, model, upTo: this.#upTo });
+  }
+
+  protected override updated(): void {
+    const { last } = this.#work;
+    if (last === this.#told) return;
+    this.#told = last;
+    tell(this, 'curves-worked', { curves: last });
   }
 
   override render() {
@@ -74,11 +78,7 @@ export class GhCompareCurves extends LitElement {
     const names = new Map(this.plans.map((plan) => [plan.letter, nameOf(plan)]));
     const lines = curves.lines.map((line) => ({ ...line, name: names.get(line.letter) ?? '' }));
     const axes = axesOf(curves);
-    const columns = [{ key: 'p', head: words.pColumn, kind: 'number' as const }, ...lines.map(({ letter, name }) => ({ key: letter, head: words.planColumn(letter, name), kind: 'number' as const }))];
-    const rows = curves.points.flatMap((p, at): readonly DeskRow[] => (at % everyTenth > 0 ? [] : [{ key: String(at), texts: { p: axes.showX(p), ...Object.fromEntries(lines.map(({ letter, values }) => [letter, axes.showY(values[at] ?? 0)])) } }]));
-    const caption = words.curveCaption[curves.curve];
-    return html`<div class=${old ? 'old' : ''}><gh-risk-chart .lines=${lines} .axes=${axes} .words=${words.chart} .cursor=${Math.min(this.cursor, curves.points.length - 1)} @cursor-moved=${({ detail }: CustomEvent<{ at: number }>) => (this.cursor = detail.at)}></gh-risk-chart></div>
-      ${this.#table.table(words.tableOf(caption), columns, rows, { empty: '', file: `plans-${curves.curve}` })}`;
+    return html`<div class=${old ? 'old' : ''}><gh-risk-chart .lines=${lines} .axes=${axes} .words=${words.chart} .cursor=${Math.min(this.cursor, curves.points.length - 1)} @cursor-moved=${({ detail }: CustomEvent<{ at: number }>) => (this.cursor = detail.at)}></gh-risk-chart></div>`;
   }
 
   get #upTo(): number | null {
@@ -86,16 +86,6 @@ export class GhCompareCurves extends LitElement {
     const most = this.settings.model === 'poisson' ? 100_000 : 100;
     return percent !== null && percent > 0 && percent <= most ? percent / 100 : null;
   }
-}
-
-function axesOf({ curve, model, points, top }: Curves): RiskAxes {
-  const span = 100 * (points.at(-1) ?? 1);
-  const decimals = Math.max(0, Math.min(8, 3 - Math.floor(Math.log10(span))));
-  const showY: Readonly<Record<Curves['curve'], (value: number) => string>> = {
-    acceptance: (value) => words.percent(percentText(value, 3)), aoq: (value) => words.percent(percentText(value, 3)),
-    asn: (value) => showNumber(value, value >= 1000 ? 0 : 1), ati: (value) => showNumber(value, value >= 1000 ? 0 : 1),
-  };
-  return { points, top, x: words.axis[model], y: words.curveAxis[curve], showX: (p) => showFigure(Number((100 * p).toFixed(decimals))), showY: showY[curve] };
 }
 
 declare global {

@@ -8,14 +8,14 @@ import '../../parts/gh-notice.ts';
 import { partStyles } from '../../parts/part-styles.ts';
 import { tell } from '../../parts/tell.ts';
 import { STANDARD_SETTINGS, type Settings } from './comparison.ts';
-import { compareStyles } from './compare-styles.ts';
 import type { Compared } from './compared-plan.ts';
 import { briefNumbers, briefSamples, briefWay, nameOf, percentText, toDigits } from './compared-text.ts';
-import { workFigures, type Figures } from './figures.ts';
+import type { Figures } from './figures.ts';
 import { numberOf } from './read-choice.ts';
 import { expectedOf, lotsOf, minutesOf } from './read-settings.ts';
 import { chosenSetting, changeSettings, typedSetting } from './settings-fields.ts';
-import { whyKey, type WhyKind } from './why-key.ts';
+import { whyKey } from './gh-why-key.ts';
+import type { WhyKind } from './why-asked.ts';
 import { Work } from './work.ts';
 
 const words = planCompareWords.figures;
@@ -29,10 +29,10 @@ type Row = keyof typeof words.rows;
  */
 @customElement('gh-compare-figures')
 export class GhCompareFigures extends LitElement {
-  static override styles = [partStyles, deskStyles, compareStyles, css`:host { display: grid; gap: calc(1.4 * var(--pad)); grid-template-columns: minmax(0, 1fr); }`];
+  static override styles = [partStyles, deskStyles, css`:host { display: grid; gap: calc(1.4 * var(--pad)); grid-template-columns: minmax(0, 1fr); }`];
   @property({ attribute: false }) plans: readonly Compared[] = [];
   @property({ attribute: false }) settings: Settings = STANDARD_SETTINGS;
-  readonly #work = new Work<readonly Figures[]>(this);
+  readonly #work = new Work(this, 'figures');
   readonly #table = new SortedTable(this);
   #told: readonly Figures[] | null = null;
 
@@ -40,7 +40,7 @@ export class GhCompareFigures extends LitElement {
     if (!changed.has('plans') && !changed.has('settings')) return;
     const { plans, settings: { model } } = this;
     const expected = expectedOf(this.settings);
-    this.#work.want(plans.length === 0 || expected === null ? null : JSON.stringify([plans.map(({ letter, choice }) => [letter, choice]), model, expected]), workFigures(plans, model, expected ?? 0));
+    this.#work.want(plans.length === 0 || expected === null ? null : { plans, model, expected });
   }
 
   protected override updated(): void {

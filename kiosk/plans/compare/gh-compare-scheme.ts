@@ -1,25 +1,20 @@
 import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { schemeBehaviour, type SchemeBehaviour } from '../../../shared/sampling/risk/index.ts';
 import { planCompareWords } from '../../../shared/words/plan-compare.en.ts';
 import { deskStyles } from '../../desk/desk-styles.ts';
 import { SortedTable, type DeskRow } from '../../desk/sorted-table.ts';
 import '../../parts/gh-notice.ts';
-import type { LineLetter } from '../../parts/line-marks.ts';
 import { partStyles } from '../../parts/part-styles.ts';
 import { STANDARD_SETTINGS, SWITCHING_RULES, type Settings } from './comparison.ts';
-import { compareStyles } from './compare-styles.ts';
 import type { Compared } from './compared-plan.ts';
 import { nameOf, percentText, toDigits } from './compared-text.ts';
 import { expectedOf, resumeOf } from './read-settings.ts';
-import { schemeOf, switchedPlans } from './scheme-of.ts';
+import { settledFor, switchedPlans } from './scheme-of.ts';
 import { changeSettings, chosenSetting, typedSetting } from './settings-fields.ts';
-import { modelFor } from './values.ts';
-import { whyKey } from './why-key.ts';
-import { Work, type WorkedOut } from './work.ts';
+import { whyKey } from './gh-why-key.ts';
+import { Work } from './work.ts';
 
 const words = planCompareWords.scheme;
-type Behaviours = readonly { readonly letter: LineLetter; readonly behaviour: SchemeBehaviour }[];
 const SHARES = ['normal', 'tightened', 'reduced', 'discontinued'] as const;
 
 /**
@@ -29,20 +24,18 @@ const SHARES = ['normal', 'tightened', 'reduced', 'discontinued'] as const;
  */
 @customElement('gh-compare-scheme')
 export class GhCompareScheme extends LitElement {
-  static override styles = [partStyles, deskStyles, compareStyles, css`:host { display: grid; gap: calc(1.4 * var(--pad)); grid-template-columns: minmax(0, 1fr); }`];
+  static override styles = [partStyles, deskStyles, css`:host { display: grid; gap: calc(1.4 * var(--pad)); grid-template-columns: minmax(0, 1fr); }`];
   @property({ attribute: false }) plans: readonly Compared[] = [];
   @property({ attribute: false }) settings: Settings = STANDARD_SETTINGS;
-  readonly #work = new Work<Behaviours>(this);
+  readonly #work = new Work(this, 'schemes');
   readonly #table = new SortedTable(this);
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('plans') && !changed.has('settings')) return;
     const { plans, settings } = this;
     const expected = expectedOf(settings);
-    const { switching, reduced, model, resumeAfter } = settings;
-    const switched = switchedPlans(plans);
-    const key = switched.length === 0 || expected === null ? null : JSON.stringify([switched.map(({ compared: { letter, choice } }) => [letter, choice]), switching, reduced, model, resumeAfter, expected]);
-    this.#work.want(key, workSchemes(plans, settings, expected ?? 0));
+    const asked = { plans, settings: settledFor(settings), expected: expected ?? 0 };
+    this.#work.want(switchedPlans(plans).length === 0 || expected === null || resumeOf(settings) === null ? null : asked);
   }
 
   override render() {
@@ -74,20 +67,6 @@ export class GhCompareScheme extends LitElement {
     const rough = (this.#work.last ?? []).some(({ behaviour }) => !behaviour.exact);
     return rows.length === 0 ? nothing : html`${this.#table.table(words.caption, columns, rows, { empty: '', file: 'plan-scheme' })}${rough ? html`<p class="soft small">${words.approximated}</p>` : nothing}`;
   }
-}
-
-/** One scheme a turn. */
-function workSchemes(plans: readonly Compared[], settings: Settings, expected: number): WorkedOut<Behaviours> {
-  return async (turns, tell) => {
-    const done: Behaviours[number][] = [];
-    const switched = switchedPlans(plans);
-    for (const each of switched) {
-      tell(done.length, switched.length);
-      await turns.breathe();
-      done.push({ letter: each.compared.letter, behaviour: schemeBehaviour(schemeOf(each, settings), modelFor(each.compared, settings.model), expected) });
-    }
-    return done;
-  };
 }
 
 declare global {

@@ -1,6 +1,6 @@
 import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { simulateScheme, type SimulatedYear } from '../../../shared/sampling/risk/index.ts';
+import type { SimulatedYear } from '../../../shared/sampling/risk/index.ts';
 import { planCompareWords } from '../../../shared/words/plan-compare.en.ts';
 import { deskStyles } from '../../desk/desk-styles.ts';
 import { showFigure } from '../../desk/show.ts';
@@ -11,14 +11,12 @@ import '../../parts/gh-notice.ts';
 import { partStyles } from '../../parts/part-styles.ts';
 import { announce } from '../../shell/announce.ts';
 import { STANDARD_SETTINGS, type Settings } from './comparison.ts';
-import { compareStyles } from './compare-styles.ts';
 import type { Compared } from './compared-plan.ts';
 import { nameOf, percentText } from './compared-text.ts';
-import { expectedOf, lotsOf, seedOf, spreadOf } from './read-settings.ts';
-import { schemeOf, switchedPlans, type Switched } from './scheme-of.ts';
+import { expectedOf, lotsOf, resumeOf, seedOf, spreadOf } from './read-settings.ts';
+import { settledFor, switchedPlans, type Switched } from './scheme-of.ts';
 import { changeSettings, chosenSetting, typedSetting } from './settings-fields.ts';
-import { modelFor } from './values.ts';
-import { whyKey } from './why-key.ts';
+import { whyKey } from './gh-why-key.ts';
 import { Work } from './work.ts';
 import { yearRows, yearSums } from './year-rows.ts';
 
@@ -31,7 +29,7 @@ const words = planCompareWords.year;
  */
 @customElement('gh-simulated-year')
 export class GhSimulatedYear extends LitElement {
-  static override styles = [partStyles, deskStyles, compareStyles, css`
+  static override styles = [partStyles, deskStyles, css`
     :host { display: grid; gap: calc(1.4 * var(--pad)); grid-template-columns: minmax(0, 1fr); }
     .facts > div { min-inline-size: 7.5rem; }
     gh-button { --target: 40px; }
@@ -39,19 +37,15 @@ export class GhSimulatedYear extends LitElement {
   `];
   @property({ attribute: false }) plans: readonly Compared[] = [];
   @property({ attribute: false }) settings: Settings = STANDARD_SETTINGS;
-  readonly #work = new Work<SimulatedYear>(this);
+  readonly #work = new Work(this, 'year');
   readonly #table = new SortedTable(this);
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('plans') && !changed.has('settings')) return;
     const { settings } = this;
-    const [chosen, lots, p, seed, spread] = [this.#chosen, lotsOf(settings), expectedOf(settings), seedOf(settings), spreadOf(settings)];
-    const { switching, reduced, resumeAfter, model } = settings;
-    if (chosen === null || lots === null || p === null || seed === null || spread === null) return this.#work.want(null, nothingToDo);
-    this.#work.want(JSON.stringify([chosen.compared.letter, chosen.compared.choice, lots, p, seed, spread, switching, reduced, resumeAfter, model]), async (turns) => {
-      await turns.breathe();
-      return simulateScheme({ scheme: schemeOf(chosen, settings), lots, p, seed: String(seed), spread, model: modelFor(chosen.compared, model) });
-    });
+    const chosen = this.#chosen;
+    const sound = [lotsOf(settings), expectedOf(settings), seedOf(settings), spreadOf(settings), resumeOf(settings)].every((value) => value !== null);
+    this.#work.want(chosen === null || !sound ? null : { plans: [chosen.compared], settings: settledFor(settings), letter: chosen.compared.letter });
   }
 
   override render() {
@@ -89,11 +83,11 @@ export class GhSimulatedYear extends LitElement {
   }
 
   protected override updated(): void {
-    const { view } = this.#work;
-    if (view.state !== 'done' || view.value === this.#said) return;
+    const { view, last } = this.#work;
+    if (view.state !== 'done' || last === null || last === this.#said) return;
     // The first year stands there with the page; later ones were asked for and are said.
-    if (this.#said !== null) announce(words.done(showFigure(view.value.accepted), showFigure(view.value.lots.length)));
-    this.#said = view.value;
+    if (this.#said !== null) announce(words.done(showFigure(last.accepted), showFigure(last.lots.length)));
+    this.#said = last;
   }
   #said: SimulatedYear | null = null;
 
@@ -101,8 +95,6 @@ export class GhSimulatedYear extends LitElement {
     changeSettings(this, { seed: String((seedOf(this.settings) ?? 0) + 1) });
   };
 }
-
-const nothingToDo = (): Promise<SimulatedYear> => Promise.reject(new Error('no year was asked for'));
 
 declare global {
   interface HTMLElementTagNameMap {

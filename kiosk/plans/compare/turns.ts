@@ -1,8 +1,10 @@
 const turnMs = 12;
 
+/** Works something out in turns, saying how far it is. */
+export type WorkedOut<T> = (turns: Turns, tell: (done: number, all: number) => void) => Promise<T>;
+
 /**
- * Long work in short turns, so that the page goes on answering: `breathe` gives the page its turn once this one has lasted 12 ms.
- * Work that is no longer wanted ends at its next breath.
+ * Long work in short turns: `breathe` lets messages in once this turn has lasted 12 ms. Work that is no longer wanted ends at its next breath.
  */
 export class Turns {
   readonly #signal: AbortSignal;

@@ -1,10 +1,9 @@
 import { aqlColumn, tableLines, type AttributesPlan, type IsolatedPlan, type TableCell } from '../../../shared/sampling/attributes/index.ts';
-import { planCompareWords } from '../../../shared/words/plan-compare.en.ts';
 import { planWhyWords as words } from '../../../shared/words/plan-why.en.ts';
 import { showFigure, showNumber } from '../../desk/show.ts';
 import { labels as tradeLabels } from '../../desk/words.ts';
 import type { Compared, Judged } from './compared-plan.ts';
-import { percentText } from './compared-text.ts';
+import { percentText, sizesText } from './compared-text.ts';
 import { valueAt } from './values.ts';
 import type { Excerpt, Why } from './why.ts';
 
@@ -58,7 +57,7 @@ function excerptOf({ severity, samples, aqlPercent, table, startLetter, letter }
   const shown = rows.slice(Math.max(from - 1, 0), to + 2).map((row) => {
     const between = at(row.letter) >= from && at(row.letter) <= to;
     const way = row.letter === letter ? cells.ends : row.letter === startLetter ? cells.begins : between ? cells.passed : '';
-    return { letter: row.letter, size: [...row.sizes].map(showFigure).join(planCompareWords.brief.plus), cell: cellText(row.cells[column] ?? 'unreachable'), way, marked: row.letter === letter };
+    return { letter: row.letter, size: sizesText(row.sizes), cell: cellText(row.cells[column] ?? 'unreachable'), way, marked: row.letter === letter };
   });
   return { caption: cells.caption(table, showFigure(aqlPercent)), rows: shown };
 }

@@ -6,7 +6,7 @@ import { percentText, toDigits } from './compared-text.ts';
 import type { Figures } from './figures.ts';
 import { numberOf } from './read-choice.ts';
 import { whyOfPlan } from './why-of-plan.ts';
-import type { WhyKind } from './why-key.ts';
+import type { WhyKind } from './why-asked.ts';
 
 /** Part of a master table with the way the plan was found in it. */
 export interface Excerpt { readonly caption: string; readonly rows: readonly { readonly letter: string; readonly size: string; readonly cell: string; readonly way: string; readonly marked: boolean }[] }

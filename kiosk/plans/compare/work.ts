@@ -1,70 +1,55 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { Turns } from './turns.ts';
+import type { Answered, Asked, Subject } from './reckoned.ts';
+import { reckon } from './reckoner.ts';
 
-export type WorkView<T> = { readonly state: 'none' } | { readonly state: 'working'; readonly done: number; readonly all: number } | { readonly state: 'done'; readonly value: T } | { readonly state: 'failed' };
-/** Works something out in turns, saying how far it is. */
-export type WorkedOut<T> = (turns: Turns, tell: (done: number, all: number) => void) => Promise<T>;
+export type WorkView = { readonly state: 'none' } | { readonly state: 'working'; readonly done: number; readonly all: number } | { readonly state: 'done' } | { readonly state: 'failed' };
 
-/**
- * Something worked out in the page for an element, anew whenever its key changes. The last result stays in sight until the next is there.
- */
-export class Work<T> implements ReactiveController {
+/** Something worked out beside the page for an element, anew whenever what it depends on changes. The last result stays in sight until the next is there. */
+export class Work<Each extends Subject> implements ReactiveController {
   readonly #host: ReactiveControllerHost;
+  readonly #subject: Each;
   #key: string | null = null;
-  #abort = new AbortController();
-  #last: T | null = null;
-  view: WorkView<T> = { state: 'none' };
+  #end: (() => void) | null = null;
+  #last: Answered[Each] | null = null;
+  #view: WorkView = { state: 'none' };
 
-  constructor(host: ReactiveControllerHost) {
+  constructor(host: ReactiveControllerHost, subject: Each) {
     this.#host = host;
+    this.#subject = subject;
     host.addController(this);
   }
 
+  get view(): WorkView {
+    return this.#view;
+  }
   /** The newest result, perhaps of the numbers before these. */
-  get last(): T | null {
+  get last(): Answered[Each] | null {
     return this.#last;
   }
 
   hostConnected(): void {}
   hostDisconnected(): void {
-    this.#abort.abort();
-    this.#key = null;
-    this.view = { state: 'none' };
+    this.want(null);
   }
 
-  /** Begins the work unless the same is under way or done. @param key says what it depends on; null: nothing is wanted */
-  want(key: string | null, work: WorkedOut<T>): void {
+  /** Begins the work unless the same is under way or done. @param asked null: nothing is wanted */
+  want(asked: Asked[Each] | null): void {
+    const key = asked === null ? null : JSON.stringify(asked);
     if (key === this.#key) return;
     this.#key = key;
-    this.#abort.abort();
-    this.#abort = new AbortController();
-    if (key === null) {
+    this.#end?.();
+    this.#end = null;
+    if (asked === null) {
       this.#last = null;
-      this.view = { state: 'none' };
+      this.#view = { state: 'none' };
       return;
     }
-    this.view = { state: 'working', done: 0, all: 1 };
-    void this.#run(key, work, new Turns(this.#abort.signal));
-  }
-
-  async #run(key: string, work: WorkedOut<T>, turns: Turns): Promise<void> {
-    // Begins after the element has drawn what was typed.
-    await Promise.resolve();
-    try {
-      const value = await work(turns, (done, all) => this.#show(key, { state: 'working', done, all }));
-      if (key === this.#key) this.#last = value;
-      this.#show(key, { state: 'done', value });
-    } catch (error) {
-      // Overtaken work ends by its signal. Anything else is a fault of ours: said on the page, and loud in the console.
-      if (key !== this.#key) return;
-      this.#show(key, { state: 'failed' });
-      throw error;
-    }
-  }
-
-  #show(key: string, view: WorkView<T>): void {
-    if (key !== this.#key) return;
-    this.view = view;
-    this.#host.requestUpdate();
+    this.#view = { state: 'working', done: 0, all: 1 };
+    this.#end = reckon(this.#subject, asked, (told) => {
+      if (told.state === 'done') this.#last = told.value;
+      this.#view = told.state === 'working' ? told : { state: told.state };
+      if (told.state === 'failed') console.error(told.why);
+      this.#host.requestUpdate();
+    });
   }
 }

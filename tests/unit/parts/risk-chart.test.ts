@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { axisTicks, roundStep } from '../../../kiosk/parts/axis-ticks.ts';
 import { letterPlaces } from '../../../kiosk/parts/letter-places.ts';
-import { LINE_LETTERS, lineMark } from '../../../kiosk/parts/line-marks.ts';
+import { LINE_LETTERS } from '../../../kiosk/parts/line-letters.ts';
+import { lineMark } from '../../../kiosk/parts/line-marks.ts';
 import { stripRows } from '../../../kiosk/parts/lot-strip-drawing.ts';
 
 describe('the ticks of an axis', () => {
