@@ -38,6 +38,7 @@ describe('a copy of a table with something wrong names what and where', () => {
     { wrong: 'a single pair in a double table', text: withCell(double, 10, 13, '1/2'), problem: { code: 'pairCount', line: 10, column: 13 } },
     { wrong: 'Re not above Ac', text: withCell(single, 10, 12, '2/2'), problem: { code: 'reNotAboveAc', line: 10 } },
     { wrong: 'numbers that fall', text: withCell(double, 10, 13, '3/5;2/3'), problem: { code: 'pairsFall', line: 10 } },
+    { wrong: 'an Re that falls', text: withCell(double, 10, 13, '0/5;2/3'), problem: { code: 'pairsFall', line: 10 } },
     { wrong: 'a last sample that cannot accept', text: withCell(double, 10, 13, '0/2;#/3'), problem: { code: 'lastCannotAccept', line: 10 } },
     { wrong: 'a gap on normal', text: withCell(single, 10, 12, '1/3'), problem: { code: 'gapOutsideReduced', line: 10 } },
     { wrong: 'a sign that has no meaning here', text: withCell(double, 10, 13, 'double'), problem: { code: 'signNotAllowed', line: 10 } },

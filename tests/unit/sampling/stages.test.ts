@@ -56,6 +56,12 @@ describe('samples that reach the lot (decided here; the standard asks for every 
     expect(plan).toMatchObject({ letter: 'D', everyPiece: true, sampleSize: 4, ac: 1, re: 2, stages: [{ sampleSize: 4, ac: 1, re: 2 }] });
   });
 
+  it('need no second sample where the first is exactly the lot', () => {
+    const plan = planFor({ lotSize: 5, level: 'III', aqlPercent: 10, samples: 'double', severity: 'tightened' });
+    expect(plan).toMatchObject({ tableSampleSize: 10, sampleSize: 5, everyPiece: true });
+    expect(plan.stages).toEqual([{ sampleSize: 5, ac: 1, re: 2 }]);
+  });
+
   it('end a multiple plan at the sample that takes the last piece (Table IV-B, D at AQL 10: 2 each, to 2/3)', () => {
     const plan = planFor({ lotSize: 5, level: 'III', aqlPercent: 10, samples: 'multiple', severity: 'tightened' });
     expect(plan).toMatchObject({ letter: 'D', tableSampleSize: 14, sampleSize: 5, ac: 2, re: 3 });
