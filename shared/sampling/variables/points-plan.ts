@@ -4,8 +4,15 @@ import { OutsideDomain, requireFinite } from '../../ground/outside-domain.ts';
 /** Two points of an operating characteristic, all four fractions: p1 is accepted with 1 − producer's risk or more, p2 with the consumer's risk or less. */
 export interface VariablesPoints { readonly p1: number; readonly producerRisk: number; readonly p2: number; readonly consumerRisk: number }
 
-/** n and k of one limit, with the risks the plan really has. */
-export interface PointsDesign { readonly n: number; readonly k: number; readonly producerRisk: number; readonly consumerRisk: number }
+/** n and k of one limit, with the risks the plan really has, and the room k was taken from: any k in it meets both points. */
+export interface PointsDesign {
+  readonly n: number;
+  readonly k: number;
+  readonly leastK: number;
+  readonly mostK: number;
+  readonly producerRisk: number;
+  readonly consumerRisk: number;
+}
 
 /** The largest sample a design is looked for in. */
 export const LARGEST_DESIGN = 5000;
@@ -36,8 +43,9 @@ export function smallestVariablesPlan(request: VariablesPoints & { readonly meth
     n += 1;
     if (n > LARGEST_DESIGN) return { none: 'tooLarge' };
   }
-  const k = shortest(leastK(request, n), mostK(request, n));
-  return { n, k, producerRisk: rejectedAt(method, n, k, p1), consumerRisk: acceptedAt(method, n, k, p2) };
+  const room = { leastK: leastK(request, n), mostK: mostK(request, n) };
+  const k = shortest(room.leastK, room.mostK);
+  return { n, k, ...room, producerRisk: rejectedAt(method, n, k, p1), consumerRisk: acceptedAt(method, n, k, p2) };
 }
 
 type Request = Parameters<typeof smallestVariablesPlan>[0];
