@@ -1,2 +1,0 @@
-export { acceptanceLimits, isWithin } from './acceptance-limits.ts';
-export type { AcceptanceLimits, DecisionRequest, DecisionRule } from './acceptance-limits.ts';

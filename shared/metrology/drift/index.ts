@@ -1,1 +1,0 @@
-export { driftRun, driftSide } from './drift-side.ts';

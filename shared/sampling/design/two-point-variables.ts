@@ -1,1 +1,0 @@
-export { smallestVariablesPlan as twoPointVariables } from '../variables/index.ts';

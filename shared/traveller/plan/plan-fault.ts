@@ -1,7 +1,0 @@
-/** Why a plan cannot be worked. Each has its words in shared/words. */
-export type PlanFault =
-  | 'noGate' | 'verdictFromElsewhere' | 'characteristicsElsewhere' | 'noCharacteristic' | 'nobodyMayWork' | 'twice' | 'otherSubject'
-  | 'pressLimitsNotForLot' | 'everyPieceWorkedOut' | 'noLimit' | 'limitsCrossed' | 'plausibleEmpty' | 'guardedWorkedOut' | 'codeTwice' | 'worstNotOnScale'
-  | 'attributesNotForLot' | 'noAql' | 'attributesAql' | 'classWithoutAql' | 'variablesNotForLot' | 'variablesAql' | 'fixedTooFew' | 'barrelsElsewhere'
-  | 'nonconformitiesAql' | 'skipLotCritical' | 'ownTable' | 'limitingQuality' | 'riskPoints'
-  | 'positionsElsewhere' | 'weighingNotForLot' | 'intervalNotForLot' | 'tooFewDecimals';

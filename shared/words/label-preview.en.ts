@@ -1,2 +1,0 @@
-/** What is stamped on the picture of a label that was not printed. */
-export const labelPreviewWords = { stamp: 'PREVIEW, NOT A LABEL' };
