@@ -1,0 +1,97 @@
+import { verdictOf } from '../shared/traveller/index.ts';
+import type { CharacteristicWork, Demand, GateRecord, Measured } from '../shared/traveller/index.ts';
+import type { Chance } from './chance.ts';
+import type { Floor } from './floor.ts';
+import type { DemoPerson } from './people.ts';
+
+/** How good the work in front of a person is. `shift` moves the process by so many of its s; `found` pieces carry this code. */
+export interface Quality { readonly shift?: Readonly<Record<string, number>>; readonly found?: readonly { readonly code: string; readonly pieces: number }[]; readonly rating?: Readonly<Record<string, string>>; /** Stop before the last entry: the gate stays open. */ readonly leaveOpen?: boolean; readonly skipGauge?: boolean }
+
+/** Natural spread of each characteristic as a share of its tolerance; invented. */
+const SPREAD = 0.09;
+const GAUGE: Readonly<Record<string, string>> = { micrometer: 'MIC-11', balance: 'BAL-21', 'edge microscope': 'OPT-31', 'density balance': 'DEN-41', 'coercivity meter': 'COE-42', 'hardness tester': 'HAR-43', 'crater microscope': 'CRA-44' };
+
+/** The person opens the gate and enters everything it asks for, as at the kiosk. Returns whether the verdict accepted. */
+export function workGate(floor: Floor, chance: Chance, person: DemoPerson, stream: string, gateId: string, quality: Quality = {}): boolean | null {
+  const bench = floor.subject(stream).gates.find(({ id }) => id === gateId)?.bench ?? '';
+  floor.give(person, bench, { type: 'openGate', subject: stream, gate: gateId });
+  const at = { subject: stream, gate: gateId };
+  const gate = (): GateRecord => floor.subject(stream).gates.find(({ id }) => id === gateId) as GateRecord;
+  const works = gate().work;
+  const weighing = works.find(({ demand }) => demand.basis.by === 'everyPiece');
+  works.forEach((work, index) => {
+    const last = index === works.length - 1;
+    if (work === weighing) return;
+    if (work.demand.basis.by === 'interval') return weighAndLook(floor, chance, person, bench, at, weighing, work, quality);
+    enter(floor, chance, person, bench, at, work, quality, last && quality.leaveOpen === true);
+  });
+  return verdictOf(gate())?.verdict.accepted ?? null;
+}
+
+interface At { readonly subject: string; readonly gate: string }
+
+function enter(floor: Floor, chance: Chance, person: DemoPerson, bench: string, at: At, { demand }: CharacteristicWork, quality: Quality, leaveOpen: boolean): void {
+  const { characteristic, n } = demand;
+  const here = { ...at, characteristic: characteristic.id };
+  if (characteristic.kind === 'counted') {
+    for (const { code, pieces } of quality.found ?? []) {
+      const kind = characteristic.kinds.find((each) => each.code === code);
+      if (kind === undefined) continue;
+      floor.wait(1);
+      const own = demand.basis.by === 'attributes' ? demand.basis.classes.find((each) => each.class === kind.class)?.plan.sampleSize ?? n : n;
+      floor.give(person, bench, { ...here, type: 'recordFinding', code, pieces, ...(own < n ? { ordinals: Array.from({ length: pieces }, (_, index) => index + 1) } : {}) });
+    }
+    floor.wait(chance.whole(6, 14));
+    if (!leaveOpen) floor.give(person, bench, { ...here, type: 'completeSample', looked: n });
+    return;
+  }
+  for (let ordinal = 1; ordinal <= (leaveOpen ? Math.ceil(n / 2) : n); ordinal += 1) {
+    floor.wait(0.4);
+    if (characteristic.kind === 'confirmed') floor.give(person, bench, { ...here, type: 'takeReading', ordinal, value: true });
+    else if (characteristic.kind === 'graded') floor.give(person, bench, { ...here, type: 'takeReading', ordinal, value: quality.rating?.[characteristic.id] ?? (chance.fraction() < 0.7 ? characteristic.scale[0] ?? '' : characteristic.worstAccepted) });
+    else floor.give(person, bench, { ...here, type: 'takeReading', ordinal, ...reading(chance, characteristic, demand, quality, ordinal), ...gaugeFor(characteristic) });
+  }
+}
+
+function gaugeFor({ gaugeKind }: Measured): { gauge?: string } {
+  const gauge = gaugeKind === null ? undefined : GAUGE[gaugeKind];
+  return gauge === undefined ? {} : { gauge };
+}
+
+function reading(chance: Chance, characteristic: Measured, demand: Demand, quality: Quality, ordinal: number): { value: number; } | { value: null; inputs: { outerMm: number; innerMm: number } | { sinteredMm: number } } {
+  const { lower, upper, target, decimals, entry } = characteristic;
+  const width = lower !== null && upper !== null ? upper - lower : Math.abs((target ?? 0) - (lower ?? upper ?? 0)) * 2;
+  const middle = target ?? ((lower ?? 0) + (upper ?? 0)) / 2;
+  // A shift named for a place touches only the test piece there: one level of a furnace may fail alone.
+  const place = demand.places[ordinal - 1];
+  const placeName = place?.at === 'position' ? `${characteristic.id}@${place.position}` : '';
+  const shift = (quality.shift?.[characteristic.id] ?? 0) + (quality.shift?.[placeName] ?? 0);
+  const value = Math.max(0, chance.normal(middle + shift * width * SPREAD, width * SPREAD, decimals));
+  if (entry.how === 'crater') {
+    const innerMm = Number((0.6 + 0.1 * chance.fraction()).toFixed(3));
+    const radius = entry.ballDiameterMm / 2;
+    return { value: null, inputs: { innerMm, outerMm: Number(Math.sqrt(innerMm ** 2 + (8 * radius * value) / 1000).toFixed(3)) } };
+  }
+  if (entry.how === 'shrinkage') return { value: null, inputs: { sinteredMm: Number((entry.dieMm * (1 - value / 100)).toFixed(3)) } };
+  return { value };
+}
+
+/** Weights in blocks as the press makes them, with a look under the lens each time one falls due. */
+function weighAndLook(floor: Floor, chance: Chance, person: DemoPerson, bench: string, at: At, weighing: CharacteristicWork | undefined, looking: CharacteristicWork, quality: Quality): void {
+  const { basis, n } = looking.demand;
+  if (weighing === undefined || basis.by !== 'interval' || weighing.demand.characteristic.kind !== 'measured') return;
+  const { target, lower } = weighing.demand.characteristic;
+  const half = (target ?? 0) - (lower ?? 0);
+  let made = 0;
+  for (let look = 1; look <= basis.looks; look += 1) {
+    const until = look === basis.looks ? weighing.demand.n : look * basis.everyPieces;
+    const values = Array.from({ length: until - made }, () => chance.normal((target ?? 0) + (quality.shift?.['weight'] ?? 0) * half * 0.28, half * 0.28, 3));
+    floor.wait((until - made) / 12);
+    if (quality.leaveOpen === true && look === basis.looks) return;
+    floor.give(person, bench, { ...at, type: 'takeWeights', characteristic: weighing.demand.characteristic.id, fromPiece: made + 1, values, gauge: 'BAL-21' });
+    made = until;
+    floor.wait(3);
+    const found = quality.found?.find(({ code }) => code.startsWith('P') && look === basis.looks);
+    floor.give(person, bench, { ...at, type: 'takeLook', characteristic: looking.demand.characteristic.id, look, found: Math.min(found?.pieces ?? 0, n), ...(found === undefined ? {} : { code: found.code }) });
+  }
+}

@@ -1,0 +1,21 @@
+import { html, type TemplateResult } from 'lit';
+import type { LineLetter, RiskAxes, RiskChartWords, RiskLine, StripLot } from '../parts/index.ts';
+
+/* Invented curves for the gallery only: they have the look of an operating characteristic and stand for no plan. */
+const points = Array.from({ length: 101 }, (_, at) => at / 1000);
+const curve = (letter: LineLetter, name: string, middle: number, steep: number): RiskLine => {
+  const value = (p: number): number => 1 / (1 + (p / middle) ** steep);
+  return { letter, name, values: points.map(value), marks: [{ kind: 'producer', x: 0.01, y: value(0.01) }, { kind: 'consumer', x: middle * 9 ** (1 / steep), y: 0.1 }] };
+};
+const axes: RiskAxes = { points, top: 1, x: 'p, percent nonconforming', y: 'Probability of acceptance', showX: (p) => String(Number((100 * p).toFixed(1))), showY: (value) => `${(100 * value).toFixed(1)} %` };
+const words: RiskChartWords = { cursor: 'Quality read out', back: 'One step better', on: 'One step worse', at: (x) => `p ${x} %`, none: '–', producer: 'producer’s point', consumer: 'consumer’s point' };
+const four = [curve('A', 'first plan', 0.022, 3.2), curve('B', 'second plan', 0.03, 4), curve('C', 'third plan', 0.041, 2.4), curve('D', 'fourth plan', 0.05, 6)];
+const year: readonly StripLot[] = Array.from({ length: 180 }, (_, at) => ({ severity: at > 40 && at < 60 ? 'tightened' : at > 90 && at < 140 ? 'reduced' : at > 172 ? 'discontinued' : 'normal', accepted: at % 37 !== 3 && at !== 39 && at !== 45 }));
+
+/** The parts that draw risks, each in its states. */
+export const chartSections: readonly (readonly [string, TemplateResult])[] = [
+  ['gh-risk-chart', html`<div data-density="desk" class="pile"><gh-risk-chart .lines=${four} .axes=${axes} .words=${words} cursor="25"></gh-risk-chart><gh-risk-chart .lines=${four.slice(0, 1)} .axes=${axes} .words=${words} cursor="10"></gh-risk-chart></div>`],
+  ['gh-line-key', html`<div class="row">${(['A', 'B', 'C', 'D'] as const).map((letter) => html`<gh-line-key letter=${letter}></gh-line-key>`)}</div>`],
+  ['gh-lot-strip', html`<gh-lot-strip .lots=${year} .words=${{ caption: '180 invented lots', notAccepted: 'not accepted', severities: { reduced: 'reduced', normal: 'normal', tightened: 'tightened', discontinued: 'discontinued' } }}></gh-lot-strip>`],
+  ['gh-drop-list', html`<div data-density="desk" class="halves"><gh-drop-list label="AQL" value="1" .options=${['0.65', '1', '1.5'].map((value) => ({ value, text: `${value} %` }))}></gh-drop-list><gh-drop-list label="Level" value="II" error="Not at this size." .options=${['I', 'II', 'III'].map((value) => ({ value, text: value }))}></gh-drop-list></div>`],
+];

@@ -1,0 +1,11 @@
+export { newClientId } from './client-id.ts';
+export { Follow } from './follow.ts';
+export { Link } from './link.ts';
+export type { Connection, GiveOptions, LinkParts, PlantAtDoor } from './link.ts';
+export { link, openLink } from './kiosk-link.ts';
+export { LinkFault } from './outcome.ts';
+export type { AnyRefusal, LinkRefusal, Outcome, RefusalText } from './outcome.ts';
+export type { KeptEntry } from './outbox-store.ts';
+export type { Topic } from './transport.ts';
+export { Source } from './watched.ts';
+export type { Watched } from './watched.ts';

@@ -1,0 +1,78 @@
+import type { GradeCard, LayerCard, ProductCard, SubjectKind } from '../../shared/traveller/index.ts';
+import type { RecordCommand } from '../../shared/wire/records-file.ts';
+import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
+import { readNumber, typedFigure } from '../desk/show.ts';
+import type { CardKind, CatalogueView } from './catalogue-view.ts';
+
+const words = plansDeskWords.catalogue;
+/** Stands for no coating among the choices. No coating is numbered so: numbers hold capitals. */
+export const UNCOATED = 'uncoated';
+
+/** One field of a card: typed, or chosen from plans of a kind, grades or coatings. */
+export interface CardField { readonly name: string; readonly label: string; readonly hint: string; readonly kind: 'text' | 'positive' | 'whole' | 'composition' | 'grade' | 'layer' | { readonly planFor: SubjectKind }; readonly unit: string; readonly most: number }
+type Texts = Readonly<Record<string, string>>;
+
+const field = (name: string, label: string, kind: CardField['kind'] = 'text', { hint = '', unit = '', most = 60 } = {}): CardField => ({ name, label, kind, hint, unit, most });
+const number = field('id', words.fields.id, 'text', { hint: words.fields.idHint, most: 16 });
+/** The fields of each card, in the order in which they are asked. Lengths are those of the door. */
+export const CARD_FIELDS: Readonly<Record<CardKind, readonly CardField[]>> = {
+  grade: [
+    number, field('name', words.grade.name), field('composition', words.fields.composition, 'composition', { hint: words.fields.compositionHint, most: 2000 }),
+    field('powderPlan', words.grade.powderPlan, { planFor: 'batch' }), field('furnacePlan', words.grade.furnacePlan, { planFor: 'furnace' }),
+  ],
+  layer: [number, field('name', words.layer.name), field('coatingPlan', words.layer.coatingPlan, { planFor: 'coating' })],
+  product: [
+    number, field('designation', words.product.designation), field('name', words.product.name, 'text', { most: 80 }), field('itemCode', words.product.itemCode, 'text', { hint: words.fields.codeHint, most: 16 }),
+    field('marking', words.product.marking, 'text', { hint: words.fields.markingHint, most: 100 }), field('piecesPerBox', words.product.piecesPerBox, 'whole'),
+    field('sinteredVolumeMm3', words.fields.sinteredVolumeMm3, 'positive', { unit: 'mm³' }), field('thicknessMm', words.fields.thicknessMm, 'positive', { unit: 'mm' }),
+    field('grade', words.product.grade, 'grade'), field('layer', words.product.layer, 'layer'), field('plan', words.product.plan, { planFor: 'lot' }),
+  ],
+};
+
+/** The texts of a card that is there; null where none of this number is. */
+export function textsOf(kind: CardKind, id: string, { grades, layers, products }: Pick<CatalogueView, 'grades' | 'layers' | 'products'>): Texts | null {
+  const card = { grade: grades, layer: layers, product: products }[kind].find((each) => each.id === id);
+  if (card === undefined) return null;
+  const texts = new Map(Object.entries<unknown>({ ...card }).map(([name, value]) => [name, typeof value === 'number' ? typedFigure(value) : String(value ?? UNCOATED)]));
+  if ('composition' in card) texts.set('composition', card.composition.map(({ component, massPercent }) => `${component} ${typedFigure(massPercent)}`).join('\n'));
+  return Object.fromEntries(texts);
+}
+
+/** What is wrong with a field's text; empty where nothing is. */
+export function cardFault({ kind }: CardField, text: string): string {
+  if (kind === 'composition') return readComposition(text) === null ? words.wrong.composition : '';
+  if (text.trim() === '') return words.wrong.missing;
+  const value = readNumber(text);
+  if (kind === 'positive') return value !== null && value > 0 ? '' : words.wrong.number;
+  if (kind === 'whole') return value !== null && Number.isInteger(value) && value >= 1 ? '' : words.wrong.whole;
+  return '';
+}
+
+/** The command that defines the card. The texts are sound. */
+export function cardCommand(kind: CardKind, texts: Texts): RecordCommand {
+  const text = (name: string): string => (texts[name] ?? '').trim();
+  const figure = (name: string): number => readNumber(text(name)) ?? 0;
+  const [id, name] = [text('id'), text('name')];
+  switch (kind) {
+    case 'grade': return { type: 'defineGrade', grade: { id, name, composition: readComposition(text('composition')) ?? [], powderPlan: text('powderPlan'), furnacePlan: text('furnacePlan') } satisfies GradeCard };
+    case 'layer': return { type: 'defineLayer', layer: { id, name, coatingPlan: text('coatingPlan') } satisfies LayerCard };
+    case 'product': {
+      const product: ProductCard = {
+        id, name, designation: text('designation'), itemCode: text('itemCode'), grade: text('grade'), layer: text('layer') === UNCOATED ? null : text('layer'), marking: text('marking'),
+        piecesPerBox: figure('piecesPerBox'), plan: text('plan'), sinteredVolumeMm3: figure('sinteredVolumeMm3'), thicknessMm: figure('thicknessMm'),
+      };
+      return { type: 'defineProduct', product };
+    }
+  }
+}
+
+/** Components one a line, the share in mass percent last: "Co 8". Null where a line is something else, or none is there. */
+export function readComposition(text: string): GradeCard['composition'] | null {
+  const lines = text.split('\n').map((line) => line.replace(/\s*%\s*$/, '').trim()).filter((line) => line !== '');
+  const shares = lines.flatMap((line) => {
+    const [, component = '', share = ''] = /^(.*\S)\s+(\S+)$/.exec(line) ?? [];
+    const massPercent = readNumber(share);
+    return component === '' || massPercent === null || massPercent < 0 || massPercent > 100 ? [] : [{ component, massPercent }];
+  });
+  return shares.length === 0 || shares.length < lines.length ? null : shares;
+}

@@ -1,0 +1,100 @@
+import { OutsideDomain } from '../../../shared/ground/outside-domain.ts';
+import { attributesPlan, limitingQualityPlan, stagesOf, tableNotes, zeroAcceptancePlan, INSPECTION_LEVELS, type AttributesPlan, type IsolatedPlan, type Stage, type TableNote } from '../../../shared/sampling/attributes/index.ts';
+import { twoPointDouble, twoPointSingle, twoPointVariables } from '../../../shared/sampling/design/index.ts';
+import type { Judging } from '../../../shared/sampling/risk/index.ts';
+import { sequentialPlan, type SequentialPlan } from '../../../shared/sampling/sequential/index.ts';
+import { variablesPlan, VARIABLES_LEVELS, type VariablesPlan } from '../../../shared/sampling/variables/index.ts';
+import { planCompareWords as words } from '../../../shared/words/plan-compare.en.ts';
+import type { LineLetter } from '../../parts/line-letters.ts';
+import type { Choice, LetteredChoice } from './choice.ts';
+import type { ModelName } from './comparison.ts';
+import { numberOf, readNumbers, type Faults, type Numbers } from './read-choice.ts';
+
+/** How a plan judges: by what is counted, or by what is measured. */
+export type Judged =
+  | { readonly by: 'table'; readonly plan: AttributesPlan; readonly judging: Judging }
+  | { readonly by: 'isolated'; readonly plan: IsolatedPlan; readonly judging: Judging }
+  | { readonly by: 'points'; readonly stages: readonly Stage[]; readonly judging: Judging }
+  | { readonly by: 'sequential'; readonly plan: SequentialPlan; readonly judging: Judging }
+  | { readonly by: 'measured'; readonly plan: MeasuredPlan; readonly table: VariablesPlan | null };
+/** A plan by variables: n pieces, and the distance k in standard deviations. */
+export interface MeasuredPlan { readonly method: 's' | 'sigma'; readonly sampleSize: number; readonly k: number }
+export type CompareNote = TableNote | 'variablesFromMemory' | 'cutOff';
+
+/** One plan of the comparison, worked out. Qualities and risks are fractions. */
+export interface Compared {
+  readonly letter: LineLetter;
+  readonly choice: Choice;
+  readonly lotSize: number;
+  readonly judged: Judged;
+  readonly notes: readonly CompareNote[];
+  /** The quality the producer relies on (AQL or p1), where the plan names one. */
+  readonly producerAt: number | null;
+  /** The quality the consumer is guarded against (LQ or p2), where the plan names one. */
+  readonly consumerAt: number | null;
+}
+export type Outcome = { readonly plan: Compared } | { readonly faults: Faults; readonly said: string };
+
+/** Works out the plan of a choice, or says what is wrong with it. Rules and numbers are the engine's. */
+export function comparedPlan(choice: LetteredChoice, model: ModelName): Outcome {
+  const { numbers, faults } = readNumbers(choice);
+  if (Object.keys(faults).length > 0) return { faults, said: words.noPlan };
+  if (choice.rule === 'attributes' && model !== 'poisson' && (numberOf(choice.texts.aql) ?? 0) > 10) return { faults: { aql: words.perHundredOnly }, said: words.noPlan };
+  try {
+    const worked = WORKED[choice.rule](choice, numbers);
+    return worked === null ? { faults: {}, said: words.noDesign } : { plan: { letter: choice.letter, choice, lotSize: numbers.lotSize, ...worked } };
+  } catch (error) {
+    if (error instanceof OutsideDomain) return { faults: {}, said: words.noTablePlan };
+    throw error;
+  }
+}
+
+type Worked = Pick<Compared, 'judged' | 'notes' | 'producerAt' | 'consumerAt'> | null;
+const points = ({ p1Percent, producerRisk, p2Percent, consumerRisk }: Numbers) => ({ p1: p1Percent / 100, producerRisk, p2: p2Percent / 100, consumerRisk });
+const atPoints = ({ p1Percent, p2Percent }: Numbers) => ({ producerAt: p1Percent / 100, consumerAt: p2Percent / 100 });
+const known = <T extends string>(all: readonly T[], text: string): T => {
+  const found = all.find((each) => each === text);
+  if (found === undefined) throw new OutsideDomain('choice', all.join(', '), text);
+  return found;
+};
+const isolated = (plan: IsolatedPlan, { lqPercent }: Numbers): Worked => ({ judged: { by: 'isolated', plan, judging: { stages: stagesOf(plan) } }, notes: [], producerAt: null, consumerAt: lqPercent / 100 });
+
+const WORKED: Readonly<Record<Choice['rule'], (choice: Choice, numbers: Numbers) => Worked>> = {
+  attributes: ({ texts }, { lotSize }) => {
+    const aqlPercent = numberOf(texts.aql) ?? Number.NaN;
+    const plan = attributesPlan({ lotSize, aqlPercent, level: known(INSPECTION_LEVELS, texts.level), severity: known(['normal', 'tightened', 'reduced'], texts.severity), samples: known(['single', 'double', 'multiple'], texts.samples) });
+    return { judged: { by: 'table', plan, judging: { stages: stagesOf(plan) } }, notes: tableNotes(plan), producerAt: aqlPercent / 100, consumerAt: null };
+  },
+  limitingQuality: (_, numbers) => isolated(limitingQualityPlan(numbers), numbers),
+  zeroAcceptance: (_, numbers) => isolated(zeroAcceptancePlan(numbers), numbers),
+  twoPointSingle: (_, numbers) => {
+    const found = twoPointSingle({ ...points(numbers), model: { kind: 'binomial' } });
+    return 'none' in found ? null : byPoints([{ sampleSize: found.n, ac: found.ac, re: found.re }], numbers);
+  },
+  twoPointDouble: (_, numbers) => {
+    const found = twoPointDouble({ ...points(numbers), model: { kind: 'binomial' } });
+    return 'none' in found ? null : byPoints(found.stages, numbers);
+  },
+  sequential: (_, numbers) => {
+    const plan = sequentialPlan(numbers);
+    return { judged: { by: 'sequential', plan, judging: plan }, notes: ['cutOff'], ...atPoints(numbers) };
+  },
+  variables: ({ texts }, { lotSize }) => {
+    const aqlPercent = numberOf(texts.aql) ?? Number.NaN;
+    const method = known(['s', 'sigma'], texts.method);
+    const table = variablesPlan({ lotSize, level: known(VARIABLES_LEVELS, texts.variablesLevel), aqlPercent, severity: known(['normal', 'tightened'], texts.variablesSeverity), ...(method === 'sigma' ? { method, sigma: 1 } : {}) });
+    return { judged: { by: 'measured', plan: { method, sampleSize: table.sampleSize, k: table.k }, table }, notes: ['variablesFromMemory'], producerAt: aqlPercent / 100, consumerAt: null };
+  },
+  variablesPoints: ({ texts }, numbers) => {
+    const method = known(['s', 'sigma'], texts.method);
+    const found = twoPointVariables({ ...points(numbers), method });
+    return 'none' in found ? null : { judged: { by: 'measured', plan: { method, sampleSize: found.n, k: found.k }, table: null }, notes: [], ...atPoints(numbers) };
+  },
+};
+
+/** A plan designed for a process asks for no more than the lot has: samples that reach the lot are every piece. */
+function byPoints(stages: readonly Stage[], numbers: Numbers): Worked {
+  const pieces = stages.reduce((sum, { sampleSize }) => sum + sampleSize, 0);
+  if (pieces > numbers.lotSize) return null;
+  return { judged: { by: 'points', stages, judging: { stages } }, notes: [], ...atPoints(numbers) };
+}

@@ -1,0 +1,100 @@
+import { LitElement, html, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
+import { askedNotice, refusalNotice } from '../desk/asked-notice.ts';
+import { Asked } from '../desk/asked.ts';
+import { deskStyles } from '../desk/desk-styles.ts';
+import { Giving } from '../desk/giving.ts';
+import { deskWords, labels } from '../desk/words.ts';
+import { link } from '../link/index.ts';
+import '../parts/gh-button.ts';
+import '../parts/gh-field.ts';
+import '../parts/gh-notice.ts';
+import '../parts/gh-select-list.ts';
+import type { SelectOption } from '../parts/gh-select-list.ts';
+import { partStyles } from '../parts/part-styles.ts';
+import { CARD_FIELDS, cardCommand, cardFault, textsOf, UNCOATED, type CardField } from './card-fields.ts';
+import type { CardKind, CatalogueView } from './catalogue-view.ts';
+
+const words = plansDeskWords.catalogue;
+type Given = CustomEvent<{ value: string }>;
+
+/** Defines a grade, coating or product by hand, or with `card` changes one. */
+@customElement('gh-card-form')
+export class GhCardForm extends LitElement {
+  static override styles = [partStyles, deskStyles];
+  @property() kind: CardKind = 'grade';
+  @property() card = '';
+  @state() private texts: Readonly<Record<string, string>> = {};
+  @state() private asked = false;
+  @state() private done = '';
+  readonly #catalogue = new Asked<CatalogueView>(this, { key: () => '/api/catalogue', read: (path) => link.ask(path), topics: ['catalogue'] });
+  readonly #giving = new Giving(this);
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('kind') && !changed.has('card')) return;
+    this.texts = {};
+    this.asked = false;
+    this.done = '';
+  }
+
+  override render() {
+    const { value } = this.#catalogue;
+    if (value === null) return askedNotice(this.#catalogue);
+    const { kind, card } = this;
+    const before = card === '' ? {} : textsOf(kind, card, value);
+    const unknown = words.unknown(labels.streamKinds[kind], card);
+    if (before === null) return html`<gh-notice kind="empty" happened=${unknown.happened} next=${unknown.next}></gh-notice>`;
+    const texts = { ...before, ...this.texts };
+    const fields = CARD_FIELDS[kind];
+    const typed = fields.filter((field) => this.#options(field, value) === null);
+    return html`<section class="page-part sheet" aria-labelledby="title">
+      <h2 id="title">${card === '' ? words.defineTitle[kind] : words.changeTitle(labels.streamKinds[kind], card)}</h2>
+      ${card === '' ? nothing : html`<p class="soft">${words.changeNote}</p>`}
+      ${this.done === '' ? nothing : html`<gh-notice kind="done" happened=${this.done}></gh-notice>`} ${askedNotice(this.#catalogue)} ${refusalNotice(this.#giving)}
+      <div class="fields">${typed.map((field) => this.#typed(field, texts[field.name] ?? ''))}</div>
+      <div class="halves">${fields.map((field) => this.#chosen(field, texts[field.name] ?? '', this.#options(field, value)))}</div>
+      <div class="keys"><gh-button kind="primary" .busy=${this.#giving.busy !== null} busy-word=${deskWords.busy} @click=${() => void this.#save(texts)}>${words.save}</gh-button> <a href="/plans/catalogue">${deskWords.cancel}</a></div>
+    </section>`;
+  }
+
+  #typed(field: CardField, text: string) {
+    return html`<gh-field label=${field.label} hint=${field.hint} unit=${field.unit} max-length=${field.most} ?multiline=${field.kind === 'composition'} entry=${field.kind === 'positive' ? 'decimal' : field.kind === 'whole' ? 'numeric' : 'text'}
+      ?readonly=${field.name === 'id' && this.card !== ''} .value=${text} error=${this.asked ? cardFault(field, text) : ''} @field-input=${({ detail }: Given) => this.#take(field.name, detail.value)}></gh-field>`;
+  }
+
+  #chosen(field: CardField, text: string, options: readonly SelectOption[] | null) {
+    if (options === null) return nothing;
+    if (options.length === 0) return html`<gh-notice kind="empty" happened="${field.label}: ${field.kind === 'grade' ? words.fields.noGrade : words.fields.noPlan}"></gh-notice>`;
+    return html`<gh-select-list label=${field.label} .options=${options} .value=${text} error=${this.asked ? cardFault(field, text) : ''} @option-chosen=${({ detail }: Given) => this.#take(field.name, detail.value)}></gh-select-list>`;
+  }
+
+  /** What a field is chosen from; null where it is typed. */
+  #options({ kind }: CardField, { plans, grades, layers }: CatalogueView): readonly SelectOption[] | null {
+    const listed = (cards: readonly { readonly id: string; readonly name: string }[]) => cards.map(({ id, name }) => ({ value: id, text: name, hint: id }));
+    if (typeof kind === 'object') return listed(plans.filter(({ appliesTo }) => appliesTo === kind.planFor));
+    return kind === 'grade' ? listed(grades) : kind === 'layer' ? [{ value: UNCOATED, text: words.fields.uncoated }, ...listed(layers)] : null;
+  }
+
+  #take(name: string, text: string): void {
+    this.texts = { ...this.texts, [name]: name === 'id' || name === 'itemCode' ? text.toUpperCase() : text };
+    this.done = '';
+  }
+
+  async #save(texts: Readonly<Record<string, string>>): Promise<void> {
+    this.asked = true;
+    if (CARD_FIELDS[this.kind].some((field) => cardFault(field, texts[field.name] ?? '') !== '')) return;
+    const { kind, card } = this;
+    if ((await this.#giving.give('save', cardCommand(kind, texts))) === null || kind !== this.kind || card !== this.card) return;
+    await this.#catalogue.again();
+    this.asked = false;
+    this.done = words.saved((texts['id'] ?? '').trim());
+    this.texts = {};
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'gh-card-form': GhCardForm;
+  }
+}

@@ -1,0 +1,23 @@
+import type { StampedSlip } from '../../shared/wire/stamped-slip.ts';
+import { streamParts } from '../../shared/traveller/index.ts';
+import { isUnseen } from '../readmodels/unseen-slips.ts';
+
+/** The lists that a kiosk may have to read again. */
+export const TOPICS = ['bench', 'release', 'packing', 'switching', 'people', 'catalogue'] as const;
+export type Topic = (typeof TOPICS)[number];
+
+const none: readonly Topic[] = [];
+const ofSubject: readonly Topic[] = ['bench', 'release', 'packing'];
+
+/** Which lists a slip may change. Rather one too many than one too few. */
+export function topicsOf({ stream, body }: Pick<StampedSlip, 'stream' | 'body'>): readonly Topic[] {
+  if (isUnseen(body.type)) return none;
+  switch (streamParts(stream)?.kind) {
+    case 'lot': case 'batch': case 'furnace': case 'coating': return ofSubject;
+    case 'switching': return ['switching', 'bench'];
+    case 'person': return ['people'];
+    case 'gauge': return ['catalogue', 'bench'];
+    case 'plan': case 'product': case 'grade': case 'layer': case 'plant': return ['catalogue'];
+    case undefined: return none;
+  }
+}

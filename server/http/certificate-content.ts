@@ -1,0 +1,56 @@
+import type { Batch, Charge, Concession, Lot, PlantCard, Release, Subject } from '../../shared/traveller/index.ts';
+import type { CertificateContent } from '../../shared/wire/certificate-data.ts';
+import { certificateEntryWords as said } from '../../shared/words/certificate-entries.en.ts';
+import { words } from '../../shared/words/index.ts';
+import { clip, gateRows, measuredRows, personOf, usesReduced, variablesNotes, type Names } from './certificate-rows.ts';
+
+/** What a certificate is made from: the lot, everything upstream whose verdict stands on it, and the plant's own words. */
+export interface CertificateSources {
+  readonly lot: Lot;
+  readonly release: Release;
+  /** The lots it was split from, the nearest first. */
+  readonly parents: readonly Lot[];
+  readonly batch: Batch;
+  /** Every charge the lot was in, the earliest first; one it was taken out of again stays in sight. */
+  readonly charges: readonly Charge[];
+  readonly coating: string | null;
+  readonly plant: PlantCard;
+  readonly names: Names;
+}
+
+const most = { gates: 120, measured: 120, concessions: 20, corrections: 60, cautions: 12 } as const;
+const { labels } = words('en');
+
+/** Everything the certificate of a released lot states. The same sources make the same content. */
+export function certificateContent({ lot, release, parents, batch, charges, coating, plant, names }: CertificateSources): CertificateContent {
+  const subjects: readonly Subject[] = [batch, ...charges, lot];
+  const gates = subjects.flatMap((subject) => gateRows(subject, names));
+  const measured = subjects.flatMap(measuredRows);
+  const concessions = [batch, ...parents, lot].flatMap((subject) => subject.concessions).map((concession) => concessionRow(concession, release.quantity));
+  const corrections = [batch, ...charges, ...parents, lot].flatMap((subject) => correctionRows(subject, names));
+  const cautions = subjects.flatMap(variablesNotes);
+  const beyond = [gates.length - most.gates, measured.length - most.measured, concessions.length - most.concessions, corrections.length - most.corrections, cautions.length - most.cautions].filter((rows) => rows > 0);
+  const charged = (kind: Charge['kind']): string[] => lot.charges.flatMap(({ charge, current }) => charges.filter((each) => current && each.stream === charge && each.kind === kind).map(({ id }) => id));
+  return {
+    form: 'gatehand-certificate-1', language: 'en', demo: lot.demo, plant: { name: clip(plant.name, 80), address: clip(plant.address, 160) },
+    certificate: { number: release.certificate, issuedOn: release.at.slice(0, 10), documentType: '3.1' }, purchaser: lot.order === null ? null : { name: null, order: clip(lot.order, 60), orderLine: null },
+    product: { designation: clip(lot.product.designation, 60), grade: clip(batch.grade.name, 60), coating: coating === null ? null : clip(coating, 60), specification: clip(said.specification(lot.plan, lot.planVersion), 100), marking: clip(lot.product.marking, 100) },
+    lot: { number: lot.id, quantity: release.quantity, powderBatches: [batch.id], furnaceCharges: charged('furnace').slice(0, 20), coatingCharges: charged('coating').slice(0, 20) },
+    gates: gates.slice(0, most.gates), measured: measured.slice(0, most.measured), concessions: concessions.slice(0, most.concessions), corrections: corrections.slice(0, most.corrections),
+    notes: [...(subjects.some(usesReduced) ? [said.reducedNote] : []), ...cautions.slice(0, most.cautions), ...beyond.map(said.furtherEntries)],
+    signatures: release.signatures.map(({ badge, name, role, meaning, at }) => ({ name: clip(name, 80), badge: clip(badge, 20), role: labels.roles[role], meaning: labels.signatureMeanings[meaning], at })),
+  };
+}
+
+function concessionRow({ statement, signature }: Concession, quantity: number): CertificateContent['concessions'][number] {
+  const text = statement.replaceAll(/[^\S\n]+/g, ' ').replaceAll(/[\p{Cc}\p{Cs}]/gu, (sign) => (sign === '\n' ? sign : '')).trim();
+  return { text: text.length <= 800 ? text : `${text.slice(0, 799)}…`, quantity, by: { name: clip(signature.name, 80), badge: clip(signature.badge, 20) }, at: signature.at };
+}
+
+function correctionRows(subject: Subject, names: Names): CertificateContent['corrections'] {
+  return subject.corrections.map(({ gate, characteristic, ordinal, from, to, reason, at, by }) => {
+    const record = subject.gates.find(({ id }) => id === gate);
+    const name = record?.plan?.characteristics.find(({ id }) => id === characteristic)?.name ?? characteristic;
+    return { what: clip(said.corrected(record?.name ?? gate, name, ordinal), 120), was: clip(from, 60), is: clip(to === '' ? said.withdrawn : to, 60), reason: clip(reason, 200), by: personOf(by, names), at };
+  });
+}

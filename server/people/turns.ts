@@ -1,0 +1,15 @@
+/** Lets work on one name happen one after another, and on different names side by side. */
+export class Turns {
+  readonly #last = new Map<string, Promise<unknown>>();
+
+  async take<T>(name: string, work: () => Promise<T>): Promise<T> {
+    const before = this.#last.get(name) ?? Promise.resolve();
+    const mine = before.then(work, work);
+    this.#last.set(name, mine);
+    try {
+      return await mine;
+    } finally {
+      if (this.#last.get(name) === mine) this.#last.delete(name);
+    }
+  }
+}

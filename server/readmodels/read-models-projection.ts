@@ -1,0 +1,34 @@
+import type { Projection } from '../journal/sqlite/projection.ts';
+import { streamParts } from '../../shared/traveller/index.ts';
+import { takeBoxes } from './box-rows.ts';
+import { takeDescent } from './genealogy.ts';
+import { takeRecords, takeSwitching } from './record-rows.ts';
+import { SubjectRows } from './subject-rows.ts';
+import { createTables, readModelVersion } from './tables.ts';
+import { typed } from './typed-slip.ts';
+import { isUnseen } from './unseen-slips.ts';
+
+/** All lists of the plant, kept up to date in the very transaction that writes the slips. */
+export const readModels: Projection = {
+  name: 'read models',
+  version: readModelVersion,
+  create: createTables,
+  apply(db, slips) {
+    if (slips.every(({ type }) => isUnseen(type))) return;
+    const subjects = new SubjectRows(db);
+    for (const stored of slips) {
+      if (isUnseen(stored.type)) continue;
+      const slip = typed(stored);
+      switch (streamParts(slip.stream)?.kind) {
+        case 'lot': case 'batch': case 'furnace': case 'coating':
+          subjects.take(slip);
+          takeBoxes(db, slip);
+          takeDescent(db, slip);
+          break;
+        case 'switching': takeSwitching(db, slip); break;
+        default: takeRecords(db, slip);
+      }
+    }
+    subjects.write();
+  },
+};

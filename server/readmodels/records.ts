@@ -1,0 +1,81 @@
+import type { Database } from 'better-sqlite3';
+import type { GaugeCard, GradeCard, LayerCard, PlantCard, ProductCard, Switching } from '../../shared/traveller/index.ts';
+import type { PersonRow, SwitchingRow } from '../../shared/wire/views.ts';
+import { prepared } from '../journal/sqlite/prepared.ts';
+import { DESK_BENCHES } from './standing.ts';
+
+export interface PlanEntry {
+  readonly id: string; readonly name: string; readonly appliesTo: string;
+  readonly versions: readonly { readonly planVersion: number; readonly inForce: boolean; readonly approvals: number; readonly why: string }[];
+}
+export interface CatalogueView {
+  readonly products: readonly ProductCard[]; readonly grades: readonly GradeCard[]; readonly layers: readonly LayerCard[];
+  readonly plans: readonly PlanEntry[]; readonly gauges: readonly (GaugeCard & { readonly withdrawn: string | null })[];
+}
+
+/** The plant's records as lists: catalogue, plans, gauges, people, switching states. */
+export class Records {
+  readonly #db: Database;
+
+  constructor(db: Database) {
+    this.#db = db;
+  }
+
+  plant(): PlantCard | null {
+    return this.#cards<PlantCard>('plant')[0]?.card ?? null;
+  }
+
+  catalogue(): CatalogueView {
+    return {
+      products: this.#cards<ProductCard>('product').map(({ card }) => card), grades: this.#cards<GradeCard>('grade').map(({ card }) => card),
+      layers: this.#cards<LayerCard>('layer').map(({ card }) => card), plans: this.#plans(),
+      gauges: this.#cards<GaugeCard>('gauge').map(({ card, withdrawn }) => ({ ...card, withdrawn })),
+    };
+  }
+
+  /** Every bench that a plan in force or a gauge names, and the desks that none does. */
+  benches(): string[] {
+    const planned = prepared<[], { benches: string }>(this.#db, 'SELECT benches FROM plan_version WHERE in_force = 1').all().flatMap(({ benches }): string[] => JSON.parse(benches));
+    const gauged = this.#cards<GaugeCard>('gauge').flatMap(({ card }) => card.bench ?? []);
+    return [...new Set([...planned, ...gauged].sort()), ...Object.values(DESK_BENCHES)];
+  }
+
+  people(): PersonRow[] {
+    const rows = prepared<[], { badge: string; name: string; roles: string; active: number }>(this.#db, 'SELECT badge, name, roles, active FROM person_row ORDER BY badge').all();
+    return rows.map(({ badge, name, roles, active }) => ({ badge, name, roles: JSON.parse(roles), active: active === 1 }));
+  }
+
+  /** Names by badge. */
+  names(): Record<string, string> {
+    return Object.fromEntries(prepared<[], { badge: string; name: string }>(this.#db, 'SELECT badge, name FROM person_row').all().map(({ badge, name }) => [badge, name]));
+  }
+
+  switching(): SwitchingRow[] {
+    const rows = prepared<[], { state: string }>(this.#db, 'SELECT state FROM switching_row ORDER BY stream').all();
+    return rows.map(({ state }) => switchingRow(JSON.parse(state)));
+  }
+
+  #plans(): PlanEntry[] {
+    const sql = `SELECT plan, plan_version AS planVersion, name, applies_to AS appliesTo, why, approvals, in_force AS inForce FROM plan_version ORDER BY plan, plan_version`;
+    interface Row { plan: string; planVersion: number; name: string; appliesTo: string; why: string; approvals: number; inForce: number }
+    const byPlan = new Map<string, Row[]>();
+    for (const row of prepared<[], Row>(this.#db, sql).all()) byPlan.set(row.plan, [...(byPlan.get(row.plan) ?? []), row]);
+    return [...byPlan].map(([id, rows]) => ({
+      id, name: rows.at(-1)?.name ?? id, appliesTo: rows.at(-1)?.appliesTo ?? '',
+      versions: rows.map(({ planVersion, inForce, approvals, why }) => ({ planVersion, inForce: inForce === 1, approvals, why })),
+    }));
+  }
+
+  #cards<Card>(kind: string): { readonly card: Card; readonly withdrawn: string | null }[] {
+    const rows = prepared<[string], { card: string; withdrawn: string | null }>(this.#db, 'SELECT card, withdrawn FROM card WHERE kind = ? ORDER BY id').all(kind);
+    return rows.map(({ card, withdrawn }) => ({ card: JSON.parse(card), withdrawn }));
+  }
+}
+
+function switchingRow({ stream, product, gate, characteristic, class: findingClass, state, lastMove }: Switching): SwitchingRow {
+  const { severity, score, acceptedInRow, notAcceptedOnTightened, steady, reducedAllowed, recent } = state;
+  return {
+    stream, product, gate, characteristic, class: findingClass, severity, score, acceptedInRow, notAcceptedOnTightened, steady, reducedAllowed,
+    movedAt: lastMove?.at ?? null, movedWhy: lastMove?.why ?? null, movedLots: [...(lastMove?.lots ?? [])], recent: recent.map(({ lot, accepted }) => ({ lot, accepted })),
+  };
+}

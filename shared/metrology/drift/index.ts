@@ -1,0 +1,1 @@
+export { driftRun, driftSide } from './drift-side.ts';

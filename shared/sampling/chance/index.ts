@@ -1,0 +1,13 @@
+export { betaAbove, betaBelow } from './beta.ts';
+export { betaAt } from './beta-at.ts';
+export { binomialAtMost, binomialExactly, binomialMoreThan } from './binomial.ts';
+export { chiSquareAbove, chiSquareAt, chiSquareBelow } from './chi-square.ts';
+export { gammaAbove, gammaBelow } from './gamma.ts';
+export { hypergeometricAtMost, hypergeometricExactly, hypergeometricMoreThan } from './hypergeometric.ts';
+export { logChoose, logGamma } from './log-gamma.ts';
+export { noncentralTAbove, noncentralTBelow } from './noncentral-t.ts';
+export { noncentralTAt } from './noncentral-t-at.ts';
+export { normalAbove, normalBelow } from './normal.ts';
+export { normalAt } from './normal-at.ts';
+export { poissonAtMost, poissonExactly, poissonMoreThan } from './poisson.ts';
+export { studentAbove, studentAt, studentBelow } from './student.ts';

@@ -1,0 +1,10 @@
+export { limitingQualitySize, zeroAcceptanceSize } from './limiting-size.ts';
+export type { LimitingPoint, LimitingSize } from './limiting-size.ts';
+export type { NoDesign, RiskPoints } from './risk-points.ts';
+export { LARGEST_DOUBLE, twoPointDouble } from './two-point-double.ts';
+export type { DoubleDesign } from './two-point-double.ts';
+export { twoPointSequential } from './two-point-sequential.ts';
+export type { SequentialDesign } from './two-point-sequential.ts';
+export { LARGEST_SINGLE, twoPointSingle } from './two-point-single.ts';
+export type { SingleDesign } from './two-point-single.ts';
+export { twoPointVariables } from './two-point-variables.ts';

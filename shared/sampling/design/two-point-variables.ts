@@ -1,0 +1,1 @@
+export { smallestVariablesPlan as twoPointVariables } from '../variables/index.ts';

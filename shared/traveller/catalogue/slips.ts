@@ -1,0 +1,12 @@
+/** What the plant makes, of what, and coated with what. Every change is a whole new text; lots keep what they were opened with. */
+export interface ProductCard { readonly id: string; readonly designation: string; readonly name: string; readonly itemCode: string; readonly grade: string; readonly layer: string | null; readonly marking: string; readonly piecesPerBox: number; readonly plan: string; /** Sintered volume, mm³. */ readonly sinteredVolumeMm3: number; readonly thicknessMm: number }
+export interface GradeCard { readonly id: string; readonly name: string; readonly composition: readonly { readonly component: string; readonly massPercent: number }[]; readonly powderPlan: string; readonly furnacePlan: string }
+export interface LayerCard { readonly id: string; readonly name: string; readonly coatingPlan: string }
+export type CatalogueSlip =
+  | { readonly type: 'productDefined'; readonly product: ProductCard }
+  | { readonly type: 'gradeDefined'; readonly grade: GradeCard }
+  | { readonly type: 'layerDefined'; readonly layer: LayerCard };
+export type CatalogueCommand =
+  | { readonly type: 'defineProduct'; readonly product: ProductCard }
+  | { readonly type: 'defineGrade'; readonly grade: GradeCard }
+  | { readonly type: 'defineLayer'; readonly layer: LayerCard };

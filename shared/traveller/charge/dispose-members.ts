@@ -1,0 +1,44 @@
+import { remainingPieces } from '../piece-balance/piece-balance.ts';
+import type { Disposition, Hold } from '../gate/hold.ts';
+import { nextHold } from '../gate/give-verdict.ts';
+import { standingBoxes } from '../lot/lot.ts';
+import type { Pen } from '../pen.ts';
+import type { Batch } from '../powder-batch/batch.ts';
+import type { Signature } from '../stamp.ts';
+import { restingOn } from './resting-on.ts';
+import { standForMembers } from './stand-for-members.ts';
+
+/**
+ * Carries what was decided about a charge's or batch's verdict to every lot that it still holds. A cleared hold leaves the lots with the
+ * present verdict. While another gate of it stands rejected the lots stay held, except where the whole charge is done again.
+ */
+export function disposeMembers(pen: Pen, stream: string, { cause }: Hold, disposition: Disposition, signature: Signature): void {
+  const source = pen.subject(stream);
+  if (source.kind === 'lot' || cause.by === 'person') return;
+  const again = disposition.kind === 'reSinter' || disposition.kind === 'recoat';
+  if (!again && source.gates.some(({ status }) => status === 'rejected')) return;
+  for (const { lot, gate } of restingOn(pen, source)) {
+    const hold = lot.holds.find((each) => each.lifted === null && each.cause.by === 'charge' && each.cause.charge === stream && each.cause.gate === gate);
+    if (hold === undefined) continue;
+    switch (disposition.kind) {
+      case 'concession': case 'retest': case 'rework': case 'reSinter': case 'recoat':
+        pen.write(lot.stream, { type: 'gateReopened', gate, from: stream, disposition: disposition.kind, statement: disposition.kind === 'concession' ? disposition.statement : null, hold: hold.id, signature });
+        break;
+      case 'clear':
+        pen.write(lot.stream, { type: 'disposed', hold: hold.id, gate, disposition, reason: source.id, signature });
+        break;
+      case 'sort': case 'regrade': case 'scrap': case 'return':
+        break;
+    }
+  }
+  if (disposition.kind === 'concession') standForMembers(pen, stream, true);
+}
+
+/** Powder that is scrapped or returned puts every lot made of it, and still here, on hold: an engineer decides about each. */
+export function holdLotsOf(pen: Pen, batch: Batch, reason: string): void {
+  for (const id of batch.lots) {
+    const lot = pen.lot(id);
+    const isHere = remainingPieces(lot.balance) > 0 || standingBoxes(lot).length > 0;
+    if (lot.ended === null && isHere) pen.write(lot.stream, { type: 'held', hold: nextHold(lot), cause: { by: 'person' }, reason });
+  }
+}

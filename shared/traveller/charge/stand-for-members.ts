@@ -1,0 +1,44 @@
+import type { Charge } from './charge.ts';
+import type { RestingGate } from './resting-on.ts';
+import { restingOn } from './resting-on.ts';
+import { nextHold, standsHeldAt } from '../gate/give-verdict.ts';
+import type { Verdict } from '../gate/verdict.ts';
+import { isPassed, verdictOf } from '../gate/work.ts';
+import type { Pen } from '../pen.ts';
+
+/** The verdict of all the gates of a charge or batch together; null while one that has not failed is still to be worked. */
+export function verdictOfAll(charge: Pick<Charge, 'gates'>): Verdict | null {
+  const given = charge.gates.flatMap((gate) => verdictOf(gate)?.verdict ?? []);
+  const rejected = charge.gates.some(({ status }) => status === 'rejected');
+  if (!rejected && !charge.gates.every(isPassed)) return null;
+  return {
+    accepted: !rejected, attempt: Math.max(...given.map(({ attempt }) => attempt)), original: given.every(({ original }) => original),
+    results: given.flatMap(({ results }) => results), workers: [...new Set(given.flatMap(({ workers }) => workers))].sort(),
+  };
+}
+
+/** Writes the verdict of a charge or batch to the traveller of every lot that rests on it, and holds the lot when it is a rejection. A lot's own verdict: nothing. */
+export function standForMembers(pen: Pen, stream: string, revised: boolean): void {
+  const subject = pen.subject(stream);
+  const verdict = subject.kind === 'lot' ? null : verdictOfAll(subject);
+  if (verdict === null) return;
+  for (const resting of restingOn(pen, subject)) inherit(pen, subject.id, stream, resting, verdict, revised);
+}
+
+/** Carries a lot's revised verdict on to the parts that took the earlier one along when they were split off. */
+export function standForParts(pen: Pen, stream: string, gateId: string): void {
+  const lot = pen.subject(stream);
+  const verdict = lot.gates.find(({ id }) => id === gateId)?.verdicts.at(-1)?.verdict;
+  if (lot.kind !== 'lot' || verdict === undefined) return;
+  for (const resting of restingOn(pen, lot)) if (resting.gate === gateId) inherit(pen, lot.id, stream, resting, verdict, true);
+}
+
+function inherit(pen: Pen, from: string, fromStream: string, { lot, gate: gateId }: RestingGate, verdict: Verdict, revised: boolean): void {
+  pen.write(lot.stream, { type: 'gateVerdictInherited', gate: gateId, from: fromStream, verdict, revised });
+  const now = pen.lot(lot.id);
+  const gate = now.gates.find(({ id }) => id === gateId);
+  if (gate?.status !== 'rejected' || standsHeldAt(now, gateId)) return;
+  // A part holds the verdict as its own: it may be sorted or reworked apart from the lot it came from. What failed in a charge may not.
+  const cause = gate.workedOn === 'lot' ? { by: 'verdict' as const, gate: gateId } : { by: 'charge' as const, gate: gateId, charge: fromStream };
+  pen.write(lot.stream, { type: 'held', hold: nextHold(now), cause, reason: `${gate.name} (${from})` });
+}

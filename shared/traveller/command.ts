@@ -1,0 +1,20 @@
+import type { CatalogueCommand } from './catalogue/slips.ts';
+import type { ChargeOwnCommand } from './charge/commands.ts';
+import type { CommonCommand, GateCommand } from './gate/commands.ts';
+import type { GaugeCommand } from './gauge/slips.ts';
+import type { LotOwnCommand } from './lot/commands.ts';
+import type { PersonCommand } from './person/slips.ts';
+import type { PlanCommand } from './plan/commands.ts';
+import type { PlantCommand } from './plant/slips.ts';
+import type { BatchOwnCommand } from './powder-batch/commands.ts';
+import type { SwitchingCommand } from './switching-state/commands.ts';
+
+/** Everything a person or program can ask for. */
+export type Command = GateCommand | CommonCommand | LotOwnCommand | BatchOwnCommand | ChargeOwnCommand | SwitchingCommand | PlanCommand | CatalogueCommand | GaugeCommand | PersonCommand | PlantCommand;
+export type CommandType = Command['type'];
+/** Commands that the door takes only with the PIN re-entered. */
+export const SIGNED_COMMANDS = ['dispose', 'releaseBatch', 'releaseLot', 'withdrawRelease', 'approvePlan', 'resumeInspection'] as const satisfies readonly CommandType[];
+/** True when the command needs a signature. */
+export function needsSignature(type: CommandType): boolean {
+  return SIGNED_COMMANDS.some((signed) => signed === type);
+}

@@ -1,0 +1,105 @@
+import type { CatalogueCommand } from './catalogue/slips.ts';
+import type { GaugeCommand } from './gauge/slips.ts';
+import type { PersonCommand } from './person/slips.ts';
+import type { Pen } from './pen.ts';
+import { refuse, requireFitId, requireReason } from './pen.ts';
+import type { PlanCommand } from './plan/commands.ts';
+import { requireSound } from './plan/require-sound.ts';
+import type { PlantCommand } from './plant/slips.ts';
+import { streamName } from './stream.ts';
+
+/** Decides what is entered into the plant's records: catalogue, plans, gauges, people, the plant itself. */
+export function decideCatalogue(pen: Pen, command: CatalogueCommand): void {
+  pen.requireRole(command.type);
+  switch (command.type) {
+    case 'defineProduct': {
+      const { product } = command;
+      requireFitId('product', product.id);
+      requireFitId('itemCode', product.itemCode);
+      pen.find(streamName('grade', product.grade), 'grade', 'grade');
+      if (product.layer !== null) pen.find(streamName('layer', product.layer), 'layer', 'layer');
+      pen.find(streamName('plan', product.plan), 'plan', 'plan');
+      return pen.write(streamName('product', product.id), { type: 'productDefined', product });
+    }
+    case 'defineGrade':
+      requireFitId('grade', command.grade.id);
+      return pen.write(streamName('grade', command.grade.id), { type: 'gradeDefined', grade: command.grade });
+    case 'defineLayer':
+      requireFitId('layer', command.layer.id);
+      return pen.write(streamName('layer', command.layer.id), { type: 'layerDefined', layer: command.layer });
+  }
+}
+
+/** Drafts a plan that can be worked, or approves a version: two different engineers, signed, bring it into force. */
+export function decidePlan(pen: Pen, command: PlanCommand): void {
+  pen.requireRole(command.type);
+  switch (command.type) {
+    case 'draftPlan': {
+      requireReason(command.type, command.why);
+      requireSound(command.plan);
+      const stream = streamName('plan', command.plan.id);
+      const state = pen.state(stream);
+      return pen.write(stream, { type: 'planDrafted', planVersion: (state?.kind === 'plan' ? state.versions.length : 0) + 1, plan: command.plan, why: command.why });
+    }
+    case 'approvePlan': {
+      const plan = pen.find(streamName('plan', command.plan), 'plan', 'plan');
+      const version = plan.versions.find(({ planVersion }) => planVersion === command.planVersion) ?? refuse({ code: 'notFound', what: 'planVersion', id: String(command.planVersion) });
+      if (version.approvals.some(({ badge }) => badge === pen.stamp.by.badge)) refuse({ code: 'approvedByYou', plan: command.plan, planVersion: command.planVersion });
+      if (version.approvals.length >= 2) refuse({ code: 'planIsInForce', plan: command.plan, planVersion: command.planVersion });
+      const signature = pen.signature(command.type, 'planApprovedBy');
+      return pen.write(plan.stream, { type: 'planApproved', planVersion: command.planVersion, signature, inForce: version.approvals.length === 1 });
+    }
+  }
+}
+
+/** Registers, calibrates or withdraws a gauge. */
+export function decideGauge(pen: Pen, command: GaugeCommand): void {
+  pen.requireRole(command.type);
+  if (command.type === 'registerGauge') {
+    requireFitId('gauge', command.gauge.id);
+    const stream = streamName('gauge', command.gauge.id);
+    if (pen.state(stream) !== null) refuse({ code: 'alreadyThere', what: 'gauge', id: command.gauge.id });
+    return pen.write(stream, { type: 'gaugeRegistered', gauge: command.gauge });
+  }
+  const gauge = pen.find(streamName('gauge', command.gauge), 'gauge', 'gauge');
+  switch (command.type) {
+    case 'calibrateGauge': return pen.write(gauge.stream, { type: 'gaugeCalibrated', calibrationDue: command.calibrationDue, expandedUncertainty: command.expandedUncertainty, certificate: command.certificate });
+    case 'withdrawGauge':
+      requireReason(command.type, command.reason);
+      return pen.write(gauge.stream, { type: 'gaugeWithdrawn', reason: command.reason });
+  }
+}
+
+/** Enrols and changes people, and their PINs; no keeper takes that role from themselves. */
+export function decidePerson(pen: Pen, command: PersonCommand): void {
+  pen.requireRole(command.type);
+  switch (command.type) {
+    case 'enrolPerson': {
+      requireFitId('badge', command.badge);
+      const stream = streamName('person', command.badge);
+      if (pen.state(stream) !== null) refuse({ code: 'alreadyThere', what: 'person', id: command.badge });
+      return pen.write(stream, { type: 'personEnrolled', badge: command.badge, name: command.name, roles: command.roles });
+    }
+    case 'changePerson': {
+      requireReason(command.type, command.reason);
+      const person = pen.find(streamName('person', command.badge), 'person', 'person');
+      if (person.badge === pen.stamp.by.badge && person.roles.includes('keeper') && (!command.active || !command.roles.includes('keeper'))) refuse({ code: 'lastKeeper', badge: person.badge });
+      return pen.write(person.stream, { type: 'personChanged', name: command.name, roles: command.roles, active: command.active, reason: command.reason });
+    }
+    case 'changePin': {
+      const own = command.badge === pen.stamp.by.badge;
+      if (!own) pen.requireOneOf(command.type, ['keeper']);
+      // Whoever finds a kiosk signed on must not be able to take the badge over: one's own PIN changes only with the PIN so far.
+      else if (!pen.stamp.signed) refuse({ code: 'signatureMissing', command: command.type });
+      return pen.write(pen.find(streamName('person', command.badge), 'person', 'person').stream, { type: 'pinChanged', own });
+    }
+  }
+}
+
+/** The first command of all: it names the plant and enrols its keeper; afterwards it is refused for ever. */
+export function decidePlant(pen: Pen, { plant, keeper }: PlantCommand): void {
+  if (pen.state('plant:plant') !== null) refuse({ code: 'alreadyThere', what: 'plant', id: plant.name });
+  requireFitId('badge', keeper.badge);
+  pen.write('plant:plant', { type: 'plantOpened', plant, keeper: keeper.badge });
+  pen.write(streamName('person', keeper.badge), { type: 'personEnrolled', badge: keeper.badge, name: keeper.name, roles: ['keeper'] });
+}

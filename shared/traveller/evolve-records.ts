@@ -1,0 +1,56 @@
+import { BrokenThread } from './broken-thread.ts';
+import type { CatalogueSlip } from './catalogue/slips.ts';
+import type { GaugeSlip } from './gauge/slips.ts';
+import type { GaugeState, GradeState, LayerState, PersonState, PlanState, PlantState, ProductState } from './known.ts';
+import type { PersonSlip } from './person/slips.ts';
+import type { PlanSlip } from './plan/slips.ts';
+import type { PlantSlip } from './plant/slips.ts';
+import type { Slip } from './slip.ts';
+
+/** Folds of the records that have a thread but no route: catalogue, plans, gauges, people, the plant itself. */
+export function evolveCatalogue({ body, stream, version }: Slip<CatalogueSlip>): ProductState | GradeState | LayerState {
+  switch (body.type) {
+    case 'productDefined': return { kind: 'product', stream, version, card: body.product };
+    case 'gradeDefined': return { kind: 'grade', stream, version, card: body.grade };
+    case 'layerDefined': return { kind: 'layer', stream, version, card: body.layer };
+  }
+}
+
+/** A plan with all its versions after one more slip. @throws BrokenThread on an approval of what was never drafted */
+export function evolvePlan(plan: PlanState | null, { body, stream, version, at, by }: Slip<PlanSlip>): PlanState {
+  switch (body.type) {
+    case 'planDrafted':
+      return { kind: 'plan', stream, version, id: body.plan.id, versions: [...(plan?.versions ?? []), { planVersion: body.planVersion, plan: body.plan, why: body.why, draftedBy: by, at, approvals: [], inForce: false }] };
+    case 'planApproved': {
+      if (plan === null) throw new BrokenThread(`${stream} was approved before it was drafted`);
+      return {
+        ...plan, version,
+        versions: plan.versions.map((each) => (each.planVersion === body.planVersion ? { ...each, approvals: [...each.approvals, body.signature], inForce: body.inForce } : body.inForce ? { ...each, inForce: false } : each)),
+      };
+    }
+  }
+}
+
+/** A gauge after one more slip. @throws BrokenThread on a thread that does not begin with its registration */
+export function evolveGauge(gauge: GaugeState | null, { body, stream, version }: Slip<GaugeSlip>): GaugeState {
+  if (body.type === 'gaugeRegistered') return { kind: 'gauge', stream, version, card: body.gauge, withdrawn: null };
+  if (gauge === null) throw new BrokenThread(`the thread of ${stream} begins with ${body.type}`);
+  switch (body.type) {
+    case 'gaugeCalibrated': return { ...gauge, version, withdrawn: null, card: { ...gauge.card, calibrationDue: body.calibrationDue, expandedUncertainty: body.expandedUncertainty } };
+    case 'gaugeWithdrawn': return { ...gauge, version, withdrawn: body.reason };
+  }
+}
+
+/** A person after one more slip. @throws BrokenThread on a thread that does not begin with the enrolment */
+export function evolvePerson(person: PersonState | null, { body, stream, version }: Slip<PersonSlip>): PersonState {
+  if (body.type === 'personEnrolled') return { kind: 'person', stream, version, badge: body.badge, name: body.name, roles: body.roles, active: true };
+  if (person === null) throw new BrokenThread(`the thread of ${stream} begins with ${body.type}`);
+  return body.type === 'personChanged' ? { ...person, version, name: body.name, roles: body.roles, active: body.active } : { ...person, version };
+}
+
+/** The plant as it was opened. @throws BrokenThread on a checkpoint before that */
+export function evolvePlant(plant: PlantState | null, { body, stream, version }: Slip<PlantSlip>): PlantState {
+  if (body.type === 'plantOpened') return { kind: 'plant', stream, version, card: body.plant, keepers: [body.keeper] };
+  if (plant === null) throw new BrokenThread(`the thread of ${stream} begins with ${body.type}`);
+  return { ...plant, version };
+}

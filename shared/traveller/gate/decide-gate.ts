@@ -1,0 +1,187 @@
+import { streamName } from '../stream.ts';
+import type { GaugeState, Subject } from '../known.ts';
+import { nextGate, standingHolds } from '../lot/lot.ts';
+import { remainingPieces } from '../piece-balance/piece-balance.ts';
+import type { Pen } from '../pen.ts';
+import { refuse, requireReason } from '../pen.ts';
+import { plannedGate } from '../plan/in-force.ts';
+import { requireFree, requireUpstreamFree } from '../upstream.ts';
+import type { CompleteSample, CorrectReading, GateCommand, OpenGate, RecordFinding, TakeLook, TakeReading, TakeWeights, WithdrawFinding } from './commands.ts';
+import { gaugeUsed, readValue } from './read-value.ts';
+import { judgedLimits, piecesFound, within } from './judge.ts';
+import { restingOn } from '../charge/resting-on.ts';
+import { stateDemand } from './state-demand.ts';
+import { giveVerdict, reviseVerdict } from './give-verdict.ts';
+import type { CharacteristicWork, GateRecord } from './work.ts';
+
+/** Decides every command of gate work, on whichever subject. */
+export function decideGate(pen: Pen, command: GateCommand): void {
+  const subject = pen.subject(command.subject);
+  const gate = gateOf(subject, command.gate);
+  if (command.type === 'openGate') return openGate(pen, subject, gate, command);
+  if (subject.ended !== null) refuse({ code: 'subjectHasEnded', subject: subject.id, how: subject.ended.how });
+  pen.requireOneOf(command.type, gate.plan?.roles ?? refuse({ code: 'gateNotOpen', gate: gate.name, status: gate.status }));
+  const work = gate.work.find(({ demand }) => demand.characteristic.id === command.characteristic) ?? refuse({ code: 'notFound', what: 'characteristic', id: command.characteristic });
+  switch (command.type) {
+    case 'correctReading': return correctReading(pen, subject, gate, work, command);
+    case 'withdrawFinding': return withdrawFinding(pen, subject, gate, work, command);
+    case 'takeReading': case 'takeWeights': case 'recordFinding': case 'takeLook': case 'completeSample': {
+      if (gate.status !== 'open') refuse({ code: 'gateNotOpen', gate: gate.name, status: gate.status });
+      const [hold] = standingHolds(subject);
+      if (hold !== undefined) refuse({ code: 'subjectIsHeld', subject: subject.id, hold: hold.id, reason: hold.reason });
+      const next = nextGate(subject);
+      // A gate ahead of this one may have been opened again by a correction while work went on here.
+      if (next !== null && next.id !== gate.id) refuse({ code: 'gateOutOfOrder', gate: gate.name, before: next.name, next: next.id });
+      takeEntry(pen, subject, gate, work, command);
+      return giveVerdict(pen, subject.stream, gate.id);
+    }
+  }
+}
+
+function takeEntry(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeReading | TakeWeights | RecordFinding | TakeLook | CompleteSample): void {
+  switch (command.type) {
+    case 'takeReading': return takeReading(pen, subject, gate, work, command);
+    case 'takeWeights': return takeWeights(pen, subject, gate, work, command);
+    case 'recordFinding': return recordFinding(pen, subject, gate, work, command);
+    case 'takeLook': return takeLook(pen, subject, gate, work, command);
+    case 'completeSample': return completeSample(pen, subject, gate, work, command);
+  }
+}
+
+/** A gate of the subject's route by its id. */
+export function gateOf(subject: Subject, id: string): GateRecord {
+  return subject.gates.find((gate) => gate.id === id) ?? refuse({ code: 'notFound', what: 'gate', id });
+}
+
+/** Pieces, barrels or members' pieces that the sampling plan takes as lot size. */
+function lotSizeOf(subject: Subject): number {
+  switch (subject.kind) {
+    case 'lot': return remainingPieces(subject.balance);
+    case 'batch': return subject.barrels;
+    case 'furnace': case 'coating': return subject.members.reduce((sum, { pieces }) => sum + pieces, 0);
+  }
+}
+
+function openGate(pen: Pen, subject: Subject, gate: GateRecord, command: OpenGate): void {
+  requireFree(subject);
+  if (subject.kind === 'lot') requireUpstreamFree(pen, subject);
+  if (gate.workedOn !== subject.kind) refuse({ code: 'gateWorkedElsewhere', gate: gate.name, workedOn: gate.workedOn });
+  if (gate.status === 'open') refuse({ code: 'gateIsOpen', gate: gate.name });
+  const next = nextGate(subject);
+  if (next?.id !== gate.id) refuse({ code: 'gateOutOfOrder', gate: gate.name, before: next?.name ?? '', next: next?.id ?? null });
+  if (gate.status !== 'waiting') refuse({ code: 'gateNotOpen', gate: gate.name, status: gate.status });
+  const planned = plannedGate(pen, subject.plan, subject.planVersion, gate.id);
+  pen.requireOneOf(command.type, planned.roles);
+  const lotSize = lotSizeOf(subject);
+  if (lotSize < 1) refuse({ code: 'notEnoughPieces', wanted: 1, remaining: lotSize });
+  const { seed } = pen.stamp;
+  const demands = planned.characteristics.map((characteristic) => stateDemand(pen, subject, gate.id, characteristic, lotSize, gate.original, seed));
+  pen.write(subject.stream, { type: 'gateOpened', gate: planned, attempt: gate.attempt + 1, original: gate.original, lotSize, seed, demands });
+}
+
+function gaugeAtHand(pen: Pen, id: string | undefined): GaugeState | null {
+  return id === undefined ? null : pen.find(streamName('gauge', id), 'gauge', 'gauge');
+}
+
+function takeReading(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeReading): void {
+  const { characteristic, n } = work.demand;
+  if (work.demand.basis.by === 'everyPiece') refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'weights', unit: '' });
+  if (!Number.isInteger(command.ordinal) || command.ordinal < 1 || command.ordinal > n) refuse({ code: 'ordinalOutside', characteristic: characteristic.name, n, ordinal: command.ordinal });
+  const before = work.readings.find(({ ordinal }) => ordinal === command.ordinal);
+  if (before !== undefined) refuse({ code: 'readingAlreadyTaken', characteristic: characteristic.name, ordinal: command.ordinal, value: String(before.value), taken: work.readings.length, n });
+  const gauge = gaugeAtHand(pen, command.gauge);
+  const value = readValue(characteristic, command, gauge);
+  const used = characteristic.kind === 'measured' ? gaugeUsed(characteristic, gauge, pen.stamp.at) : undefined;
+  pen.write(subject.stream, {
+    type: 'readingTaken', gate: gate.id, characteristic: characteristic.id, ordinal: command.ordinal, value,
+    ...(command.inputs === undefined ? {} : { inputs: command.inputs }), ...(used === undefined ? {} : { gauge: used }), ...(command.sure === true ? { sure: true as const } : {}),
+  });
+}
+
+function takeWeights(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeWeights): void {
+  const { characteristic } = work.demand;
+  if (work.demand.basis.by !== 'everyPiece' || characteristic.kind !== 'measured') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'singleReadings', unit: '' });
+  const expectedFrom = (work.weights?.running.n ?? 0) + 1;
+  if (command.fromPiece !== expectedFrom || command.values.length === 0 || expectedFrom + command.values.length - 1 > gate.lotSize) refuse({ code: 'weightsOutOfOrder', expectedFrom, gotFrom: command.fromPiece, lotSize: gate.lotSize });
+  const used = gaugeUsed(characteristic, gaugeAtHand(pen, command.gauge), pen.stamp.at);
+  const impossible = command.values.find((value) => !Number.isFinite(value) || value <= 0);
+  if (impossible !== undefined) refuse({ code: 'valueImpossible', characteristic: characteristic.name, value: impossible, why: 'notFinite', detail: '' });
+  const limits = judgedLimits(characteristic, used?.expandedUncertainty ?? 0);
+  pen.write(subject.stream, {
+    type: 'weightsTaken', gate: gate.id, characteristic: characteristic.id, fromPiece: command.fromPiece, values: command.values,
+    outside: command.values.filter((value) => !within(value, limits)).length, ...(used === undefined ? {} : { gauge: used }),
+  });
+}
+
+function recordFinding(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: RecordFinding): void {
+  const { characteristic, basis, n } = work.demand;
+  if (characteristic.kind !== 'counted' || basis.by !== 'attributes') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: characteristic.kind === 'counted' ? 'looks' : 'readings', unit: '' });
+  if (work.looked !== null) refuse({ code: 'sampleAlreadyComplete', characteristic: characteristic.name });
+  const kind = characteristic.kinds.find(({ code }) => code === command.code) ?? refuse({ code: 'findingUnknown', finding: command.code, known: characteristic.kinds.map(({ code }) => code) });
+  const plan = basis.classes.find((each) => each.class === kind.class)?.plan ?? refuse({ code: 'findingUnknown', finding: command.code, known: characteristic.kinds.map(({ code }) => code) });
+  if (!Number.isInteger(command.pieces) || command.pieces < 1) refuse({ code: 'tooManyFound', found: command.pieces, n });
+  const ordinals = command.ordinals ?? [];
+  if (plan.sampleSize < n && ordinals.length === 0) refuse({ code: 'findingNeedsPiece', class: kind.class, n: plan.sampleSize, draw: n });
+  if (ordinals.length > 0 && (ordinals.length !== command.pieces || new Set(ordinals).size !== ordinals.length)) refuse({ code: 'tooManyFound', found: command.pieces, n: ordinals.length });
+  const outside = ordinals.find((ordinal) => !Number.isInteger(ordinal) || ordinal < 1 || ordinal > n);
+  if (outside !== undefined) refuse({ code: 'ordinalOutside', characteristic: characteristic.name, n, ordinal: outside });
+  const found = piecesFound([...work.findings.filter((finding) => finding.class === kind.class && !finding.withdrawn), { pieces: command.pieces, ordinals }], Infinity);
+  if (found > n) refuse({ code: 'tooManyFound', found, n });
+  pen.write(subject.stream, { type: 'findingRecorded', gate: gate.id, characteristic: characteristic.id, code: kind.code, class: kind.class, pieces: command.pieces, ...(ordinals.length === 0 ? {} : { ordinals }) });
+}
+
+function takeLook(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeLook): void {
+  const { characteristic, basis, n } = work.demand;
+  if (characteristic.kind !== 'counted' || basis.by !== 'interval') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'findings', unit: '' });
+  const expected = work.looks.length + 1;
+  if (command.look !== expected || expected > basis.looks) refuse({ code: 'lookOutOfOrder', expected, got: command.look, looks: basis.looks });
+  const looked = Math.min(n, gate.lotSize);
+  const made = piecesMade(gate);
+  const dueAt = Math.min(expected * basis.everyPieces, gate.lotSize);
+  if (made !== null && made < dueAt) refuse({ code: 'lookNotDue', look: expected, dueAt, made });
+  if (!Number.isInteger(command.found) || command.found < 0 || command.found > looked) refuse({ code: 'tooManyFound', found: command.found, n: looked });
+  const known = characteristic.kinds.map(({ code }) => code);
+  if (command.found > 0 && (command.code === undefined || !known.includes(command.code))) refuse({ code: 'findingUnknown', finding: command.code ?? '', known });
+  pen.write(subject.stream, { type: 'lookTaken', gate: gate.id, characteristic: characteristic.id, look: command.look, looked, found: command.found, code: command.code ?? null });
+}
+
+/** Pieces made so far, where the gate weighs every one; null where it does not. */
+function piecesMade(gate: GateRecord): number | null {
+  const weighed = gate.work.find(({ demand }) => demand.basis.by === 'everyPiece');
+  return weighed === undefined ? null : weighed.weights?.running.n ?? 0;
+}
+
+function completeSample(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: CompleteSample): void {
+  const { characteristic, basis, n } = work.demand;
+  if (basis.by !== 'attributes') refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'readings', unit: '' });
+  if (work.looked !== null) refuse({ code: 'sampleAlreadyComplete', characteristic: characteristic.name });
+  if (command.looked !== n) refuse({ code: 'sampleNotWhole', looked: command.looked, n });
+  pen.write(subject.stream, { type: 'sampleCompleted', gate: gate.id, characteristic: characteristic.id, looked: n });
+}
+
+/** A released lot's numbers stand on its certificate, also those that come from its powder or its charges: they change only after the release was withdrawn. */
+function requireCorrectable(pen: Pen, subject: Subject, command: 'correctReading' | 'withdrawFinding', reason: string): void {
+  requireReason(command, reason);
+  for (const lot of [...(subject.kind === 'lot' ? [subject] : []), ...restingOn(pen, subject).map((resting) => resting.lot)]) {
+    if (lot.release !== null && lot.release.withdrawn === null) refuse({ code: 'alreadyReleased', certificate: lot.release.certificate });
+  }
+}
+
+function correctReading(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: CorrectReading): void {
+  requireCorrectable(pen, subject, command.type, command.reason);
+  const { characteristic } = work.demand;
+  const reading = work.readings.find(({ ordinal }) => ordinal === command.ordinal) ?? refuse({ code: 'notFound', what: 'reading', id: String(command.ordinal) });
+  const gauge = reading.gauge === null ? null : gaugeAtHand(pen, reading.gauge.id);
+  const to = readValue(characteristic, command, gauge);
+  if (to === reading.value && JSON.stringify(command.inputs ?? null) === JSON.stringify(reading.inputs)) refuse({ code: 'nothingChanged', what: characteristic.name });
+  pen.write(subject.stream, { type: 'readingCorrected', gate: gate.id, characteristic: characteristic.id, ordinal: command.ordinal, from: reading.value, to, ...(command.inputs === undefined ? {} : { inputs: command.inputs }), reason: command.reason });
+  reviseVerdict(pen, subject.stream, gate.id, command.reason);
+}
+
+function withdrawFinding(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: WithdrawFinding): void {
+  requireCorrectable(pen, subject, command.type, command.reason);
+  const finding = work.findings.find(({ slip, withdrawn }) => slip === command.finding && !withdrawn);
+  if (finding === undefined) refuse({ code: 'notFound', what: 'finding', id: String(command.finding) });
+  pen.write(subject.stream, { type: 'findingWithdrawn', gate: gate.id, characteristic: work.demand.characteristic.id, finding: command.finding, reason: command.reason });
+  reviseVerdict(pen, subject.stream, gate.id, command.reason);
+}

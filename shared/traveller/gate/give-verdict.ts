@@ -1,0 +1,69 @@
+import { remainingPieces } from '../piece-balance/piece-balance.ts';
+import type { Subject } from '../known.ts';
+import { standingHolds } from '../lot/lot.ts';
+import type { Pen } from '../pen.ts';
+import { countForSwitching, recountForSwitching } from '../switching-state/count-lot.ts';
+import { standForMembers, standForParts } from '../charge/stand-for-members.ts';
+import { gateOf } from './decide-gate.ts';
+import { judgeGate } from './judge.ts';
+import type { Verdict } from './verdict.ts';
+
+/** Gives the gate's verdict when the last entry asked for is in; otherwise does nothing. All that follows from it goes into the same commit. */
+export function giveVerdict(pen: Pen, stream: string, gateId: string): void {
+  const subject = pen.subject(stream);
+  const gate = gateOf(subject, gateId);
+  const verdict = gate.status === 'open' ? judgeGate(gate) : null;
+  if (verdict === null) return;
+  const whole = { ...verdict, workers: withPresent(verdict.workers, pen) };
+  pen.write(stream, { type: 'verdictGiven', gate: gateId, verdict: whole });
+  bookPieces(pen, subject, gateId, whole);
+  if (!whole.accepted) holdForVerdict(pen, stream, gateId, gate.name);
+  countForSwitching(pen, stream, gateId);
+  standForMembers(pen, stream, false);
+}
+
+/** Judges anew after a correction. A verdict that turns to rejected holds the subject; one that turns to accepted leaves the hold for an engineer to clear. */
+export function reviseVerdict(pen: Pen, stream: string, gateId: string, why: string): void {
+  const gate = gateOf(pen.subject(stream), gateId);
+  const before = gate.verdicts.at(-1);
+  if (gate.status === 'open' || before === undefined || before.verdict.attempt !== gate.attempt) return;
+  const judged = judgeGate(gate);
+  if (judged === null) return;
+  const verdict = { ...judged, workers: withPresent([...before.verdict.workers, ...judged.workers], pen) };
+  pen.write(stream, { type: 'verdictRevised', gate: gateId, verdict, why });
+  if (!verdict.accepted && gate.status === 'accepted' && !standsHeldAt(pen.subject(stream), gateId)) holdForVerdict(pen, stream, gateId, gate.name);
+  if (verdict.original) recountForSwitching(pen, stream, gateId);
+  standForMembers(pen, stream, true);
+  standForParts(pen, stream, gateId);
+}
+
+function withPresent(workers: readonly string[], pen: Pen): string[] {
+  return [...new Set([...workers, pen.stamp.by.badge])].sort();
+}
+
+function holdForVerdict(pen: Pen, stream: string, gateId: string, gateName: string): void {
+  pen.write(stream, { type: 'held', hold: nextHold(pen.subject(stream)), cause: { by: 'verdict', gate: gateId }, reason: gateName });
+}
+
+/** Number of the next hold of this subject, unique on its thread. */
+export function nextHold(subject: Subject): string {
+  return `${subject.id}-H${subject.holds.length + 1}`;
+}
+
+/** True while a hold of this gate's verdict stands. */
+export function standsHeldAt(subject: Subject, gateId: string): boolean {
+  return standingHolds(subject).some(({ cause }) => cause.by !== 'person' && cause.gate === gateId);
+}
+
+/** Pieces used up by destructive tests, and pieces ejected by weight, leave the lot with the verdict. */
+function bookPieces(pen: Pen, subject: Subject, gateId: string, verdict: Verdict): void {
+  if (subject.kind !== 'lot') return;
+  const gate = gateOf(pen.subject(subject.stream), gateId);
+  const destructive = Math.max(0, ...gate.work.filter(({ demand }) => demand.characteristic.destructive).map(({ demand }) => demand.n));
+  const ejected = verdict.results.reduce((sum, { detail }) => sum + (detail.by === 'everyPiece' ? detail.outside : 0), 0);
+  const left = remainingPieces(subject.balance);
+  const scrapped = Math.min(ejected, left);
+  const destroyed = Math.min(destructive, left - scrapped);
+  if (scrapped > 0) pen.write(subject.stream, { type: 'piecesScrapped', pieces: scrapped, gate: gateId, reason: 'ejected' });
+  if (destroyed > 0) pen.write(subject.stream, { type: 'piecesDestroyed', pieces: destroyed, gate: gateId, reason: 'tested' });
+}

@@ -1,0 +1,32 @@
+/** Why a subject stands still. */
+export type HoldCause =
+  | { readonly by: 'verdict'; readonly gate: string }
+  | { readonly by: 'charge'; readonly gate: string; readonly charge: string }
+  | { readonly by: 'person' };
+
+export interface Hold {
+  readonly id: string;
+  readonly cause: HoldCause;
+  readonly reason: string;
+  readonly at: string;
+  readonly by: string;
+  readonly lifted: null | { readonly at: string; readonly by: string; readonly disposition: Disposition; readonly reason: string };
+}
+
+/** What an engineer may decide about a held subject. */
+export type Disposition =
+  /** Look at every piece, take the bad ones out, then inspect again. */
+  | { readonly kind: 'sort' }
+  | { readonly kind: 'rework'; readonly instruction: string }
+  /** Test again on a new sample, for a reason written beforehand. */
+  | { readonly kind: 'retest' }
+  | { readonly kind: 'reSinter' }
+  | { readonly kind: 'recoat' }
+  /** Accept as it is, limited and stated on the certificate. */
+  | { readonly kind: 'concession'; readonly statement: string }
+  | { readonly kind: 'regrade'; readonly toProduct: string }
+  | { readonly kind: 'scrap' }
+  | { readonly kind: 'return'; readonly to: string }
+  /** The ground for the hold is gone; only where no gate stands rejected. */
+  | { readonly kind: 'clear' };
+export type DispositionKind = Disposition['kind'];

@@ -1,0 +1,92 @@
+import { craterThicknessUm, linearShrinkage } from '../../carbide/index.ts';
+import type { GaugeState } from '../known.ts';
+import { refuse } from '../pen.ts';
+import type { Characteristic, Measured } from '../plan/characteristic.ts';
+import type { GaugeUsed, ReadingInputs } from './slips.ts';
+
+/** What a person entered at one place of the sample. */
+export interface Entered { readonly value: number | string | boolean | null; readonly inputs?: ReadingInputs; readonly sure?: boolean }
+
+/** The value that counts, or the refusal that says what is wrong with the entry. Nothing is rounded or dropped in silence. */
+export function readValue(characteristic: Characteristic, entered: Entered, gauge: GaugeState | null): number | string | boolean {
+  if (entered.inputs !== undefined && !isWorkedOut(characteristic)) refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'valueItself', unit: '' });
+  switch (characteristic.kind) {
+    case 'measured': return measuredValue(characteristic, entered, gauge);
+    case 'graded':
+      if (typeof entered.value !== 'string' || !characteristic.scale.includes(entered.value)) refuse({ code: 'ratingUnknown', characteristic: characteristic.name, value: String(entered.value), scale: characteristic.scale });
+      return entered.value;
+    case 'confirmed':
+      if (typeof entered.value !== 'boolean') refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'yesOrNo', unit: '' });
+      return entered.value;
+    case 'counted': return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'findings', unit: '' });
+  }
+}
+
+function isWorkedOut(characteristic: Characteristic): boolean {
+  return characteristic.kind === 'measured' && characteristic.entry.how !== 'direct';
+}
+
+function measuredValue(characteristic: Measured, { value, inputs, sure }: Entered, gauge: GaugeState | null): number {
+  const { name } = characteristic;
+  const got = characteristic.entry.how === 'direct' ? directValue(characteristic, value) : workedOut(characteristic, value, inputs);
+  if (!Number.isFinite(got)) refuse({ code: 'valueImpossible', characteristic: name, value: got, why: 'notFinite', detail: '' });
+  if (gauge !== null && characteristic.entry.how === 'direct' && (got < gauge.card.least || got > gauge.card.most)) refuse({ code: 'valueImpossible', characteristic: name, value: got, why: 'outsideGauge', detail: `${gauge.card.least} … ${gauge.card.most} ${gauge.card.unit}` });
+  const { least, most } = characteristic.plausible;
+  if (sure !== true && (got < least || got > most)) refuse({ code: 'unlikelyValue', characteristic: name, value: got, least, most, likely: likelier(got, least, most) });
+  return got;
+}
+
+function directValue(characteristic: Measured, value: Entered['value']): number {
+  if (typeof value !== 'number') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'number', unit: characteristic.unit });
+  // A decimal like 4.763 is not exact in binary: the value must be the double nearest to a decimal of so many places.
+  if (Number.isFinite(value) && Number(value.toFixed(characteristic.decimals)) !== value) refuse({ code: 'valueImpossible', characteristic: characteristic.name, value, why: 'finerThanResolution', detail: String(characteristic.decimals) });
+  return value;
+}
+
+function workedOut(characteristic: Measured, value: Entered['value'], inputs: ReadingInputs | undefined): number {
+  const { entry, name, decimals } = characteristic;
+  if (value !== null) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'whatWasRead', unit: '' });
+  if (entry.how === 'crater') {
+    if (inputs === undefined || !('outerMm' in inputs)) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'craterDiameters', unit: 'mm' });
+    const { outerMm, innerMm } = inputs;
+    if (!(innerMm >= 0 && outerMm > innerMm && outerMm < entry.ballDiameterMm)) return refuse({ code: 'valueImpossible', characteristic: name, value: outerMm, why: 'craterNotConcentric', detail: `${innerMm} < ${outerMm} < ${entry.ballDiameterMm}` });
+    return roundTo(craterThicknessUm({ ballDiameterMm: entry.ballDiameterMm, outerMm, innerMm }).exactUm, decimals);
+  }
+  if (entry.how === 'shrinkage') {
+    if (inputs === undefined || !('sinteredMm' in inputs)) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'sinteredLength', unit: 'mm' });
+    if (!(inputs.sinteredMm > 0 && inputs.sinteredMm < entry.dieMm)) return refuse({ code: 'valueImpossible', characteristic: name, value: inputs.sinteredMm, why: 'largerThanDie', detail: String(entry.dieMm) });
+    return roundTo(100 * linearShrinkage(entry.dieMm, inputs.sinteredMm), decimals);
+  }
+  return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'number', unit: characteristic.unit });
+}
+
+/** A worked-out value is stated to the characteristic's decimals; its inputs stay on the slip as read. */
+function roundTo(value: number, decimals: number): number {
+  return Math.round(value * 10 ** decimals) / 10 ** decimals;
+}
+
+/** Where a slipped decimal point or a wrong sign would explain the value: the one likely value, else null. */
+function likelier(value: number, least: number, most: number): number | null {
+  const fits = [-value, ...[10, 100, 1000, 0.1, 0.01, 0.001].map((factor) => Number((value * factor).toPrecision(12)))].filter((each) => each >= least && each <= most);
+  return fits.length === 1 ? fits[0] ?? null : null;
+}
+
+/** The gauge as the slip keeps it, or the refusal that it cannot count. The calibration is good to the end of its last day. */
+export function gaugeUsed(characteristic: Measured, gauge: GaugeState | null, at: string): GaugeUsed | undefined {
+  if (gauge === null) {
+    if (characteristic.gaugeKind !== null) refuse({ code: 'gaugeNeeded', characteristic: characteristic.name, gaugeKind: characteristic.gaugeKind });
+    return undefined;
+  }
+  const { card, withdrawn } = gauge;
+  if (withdrawn !== null) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'withdrawn', detail: withdrawn });
+  if (card.calibrationDue < at.slice(0, 10)) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'overdue', detail: card.calibrationDue });
+  if (characteristic.gaugeKind !== null && card.gaugeKind !== characteristic.gaugeKind) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'wrongKind', detail: characteristic.gaugeKind });
+  if (characteristic.entry.how === 'direct' && card.unit !== characteristic.unit) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'wrongUnit', detail: `${card.unit} / ${characteristic.unit}` });
+  if (leavesNoRoom(characteristic, card.expandedUncertainty)) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'tooCoarse', detail: `U = ${card.expandedUncertainty} ${card.unit}` });
+  return { id: card.id, expandedUncertainty: card.expandedUncertainty, calibrationDue: card.calibrationDue };
+}
+
+/** True when the guard bands of this gauge meet: no value at all could be accepted with it. */
+function leavesNoRoom({ decisionRule, lower, upper }: Measured, uncertainty: number): boolean {
+  return decisionRule === 'guardedAcceptance' && lower !== null && upper !== null && lower + uncertainty >= upper - uncertainty;
+}

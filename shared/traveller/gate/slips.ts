@@ -1,0 +1,34 @@
+import type { FindingClass } from '../plan/characteristic.ts';
+import type { GatePlan } from '../plan/gate-plan.ts';
+import type { Signature } from '../stamp.ts';
+import type { Demand } from './demand.ts';
+import type { LotProduct } from '../lot/lot.ts';
+import type { Disposition, HoldCause } from './hold.ts';
+import type { Verdict } from './verdict.ts';
+
+/** What was read to work a value out; millimetres. */
+export interface CraterInputs { readonly outerMm: number; readonly innerMm: number }
+export interface ShrinkageInputs { readonly sinteredMm: number }
+export type ReadingInputs = CraterInputs | ShrinkageInputs;
+
+/** The gauge as it was when the reading was taken. */
+export interface GaugeUsed { readonly id: string; /** Expanded uncertainty U (k = 2), in the gauge's unit; that is the reading's own where the value is typed as read. */ readonly expandedUncertainty: number; readonly calibrationDue: string }
+
+/** What happens while a gate is worked, on whichever subject. */
+export type GateSlip =
+  | { readonly type: 'gateOpened'; readonly gate: GatePlan; readonly attempt: number; /** False for a re-inspection, which does not count for switching. */ readonly original: boolean; readonly lotSize: number; readonly seed: string; readonly demands: readonly Demand[] }
+  | { readonly type: 'readingTaken'; readonly gate: string; readonly characteristic: string; readonly ordinal: number; readonly value: number | string | boolean; readonly inputs?: ReadingInputs; readonly gauge?: GaugeUsed; /** The person was asked whether so unlikely a value is right, and said yes. */ readonly sure?: true }
+  | { readonly type: 'weightsTaken'; readonly gate: string; readonly characteristic: string; readonly fromPiece: number; readonly values: readonly number[]; /** Of these, outside the limits and so ejected. */ readonly outside: number; readonly gauge?: GaugeUsed }
+  | { readonly type: 'findingRecorded'; readonly gate: string; readonly characteristic: string; readonly code: string; readonly class: FindingClass; readonly pieces: number; /** Place in the sample, asked for where the classes have different n. */ readonly ordinals?: readonly number[] }
+  | { readonly type: 'findingWithdrawn'; readonly gate: string; readonly characteristic: string; /** Version of the slip withdrawn. */ readonly finding: number; readonly reason: string }
+  | { readonly type: 'lookTaken'; readonly gate: string; readonly characteristic: string; readonly look: number; readonly looked: number; readonly found: number; readonly code: string | null }
+  | { readonly type: 'sampleCompleted'; readonly gate: string; readonly characteristic: string; readonly looked: number }
+  | { readonly type: 'readingCorrected'; readonly gate: string; readonly characteristic: string; readonly ordinal: number; readonly from: number | string | boolean; readonly to: number | string | boolean; readonly inputs?: ReadingInputs; readonly reason: string }
+  | { readonly type: 'verdictGiven'; readonly gate: string; readonly verdict: Verdict }
+  | { readonly type: 'verdictRevised'; readonly gate: string; readonly verdict: Verdict; readonly why: string };
+
+/** What can happen to any subject beside its gates. */
+export type CommonSlip =
+  | { readonly type: 'held'; readonly hold: string; readonly cause: HoldCause; readonly reason: string }
+  | { readonly type: 'disposed'; readonly hold: string; readonly gate: string | null; readonly disposition: Disposition; readonly reason: string; readonly signature: Signature; /** What the lot is from now on, after a regrade. */ readonly regraded?: { readonly product: LotProduct; readonly plan: string; readonly planVersion: number } }
+  | { readonly type: 'noteAdded'; readonly text: string };

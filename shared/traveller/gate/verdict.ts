@@ -1,0 +1,48 @@
+import type { AttributesPlan } from '../../sampling/attributes/index.ts';
+import type { AttributesView, Normality, VariablesLotPlan, VariablesVerdict } from '../../sampling/variables/index.ts';
+import type { AcceptBy, FindingClass } from '../plan/characteristic.ts';
+
+/** Summary of the values a result rests on; `s` is null for fewer than two. */
+export interface ValueSummary { readonly n: number; readonly mean: number; readonly s: number | null; readonly min: number; readonly max: number }
+
+/** Limits as judged: the specification's, and those drawn in by the guard band where the rule asks for it. */
+export interface JudgedLimits {
+  readonly lower: number | null;
+  readonly upper: number | null;
+  readonly acceptLower: number | null;
+  readonly acceptUpper: number | null;
+  /** Expanded uncertainty used, largest among the gauges, in the value's unit; 0 without one and for a value that is worked out. */
+  readonly uncertainty: number;
+}
+
+export interface ClassResult { readonly class: FindingClass; readonly plan: AttributesPlan; readonly found: number; /** Found in pieces beyond this class's n: kept, not counted. */ readonly beyond: number; readonly outcome: 'accepted' | 'acceptedInGap' | 'rejected' }
+
+export type ResultDetail =
+  | { readonly by: 'attributes'; readonly classes: readonly ClassResult[] }
+  | { readonly by: 'variables'; readonly plan: VariablesLotPlan; readonly judged: VariablesVerdict; readonly summary: ValueSummary; readonly limits: JudgedLimits; /** Values outside the limits. */ readonly outside: number;
+    /** Whether the readings look normal: a caution. Absent on older slips. */ readonly normality?: Normality; /** The same readings as attributes, and whether the two views disagree. Absent on older slips. */ readonly attributes?: AttributesView }
+  | { readonly by: 'limits'; readonly accept: AcceptBy; readonly summary: ValueSummary; readonly limits: JudgedLimits; readonly outside: number }
+  | { readonly by: 'everyPiece'; readonly summary: ValueSummary; readonly limits: JudgedLimits; readonly ejectAtMostPercent: number; /** Ejected, so no longer in the lot. */ readonly outside: number }
+  | { readonly by: 'interval'; readonly looks: number; readonly looked: number; readonly found: number }
+  | { readonly by: 'grade'; readonly n: number; readonly worst: string; readonly worstAccepted: string }
+  | { readonly by: 'once'; readonly statement: string; readonly confirmed: boolean };
+
+export interface CharacteristicResult {
+  readonly characteristic: string;
+  readonly name: string;
+  readonly method: string;
+  readonly unit: string | null;
+  readonly decimals: number;
+  readonly decisionRule: 'simple' | 'guardedAcceptance' | null;
+  readonly accepted: boolean;
+  readonly detail: ResultDetail;
+}
+
+export interface Verdict {
+  readonly accepted: boolean;
+  readonly attempt: number;
+  readonly original: boolean;
+  readonly results: readonly CharacteristicResult[];
+  /** Badges of all who gave readings or looks for it. */
+  readonly workers: readonly string[];
+}

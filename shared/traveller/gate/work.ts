@@ -1,0 +1,57 @@
+import type { Running } from '../../metrology/summary/index.ts';
+import type { FindingClass } from '../plan/characteristic.ts';
+import type { GatePlan } from '../plan/gate-plan.ts';
+import type { SubjectKind } from '../stream.ts';
+import type { Demand } from './demand.ts';
+import type { GaugeUsed, ReadingInputs } from './slips.ts';
+import type { CharacteristicResult, Verdict } from './verdict.ts';
+
+export interface Reading { readonly ordinal: number; readonly value: number | string | boolean; readonly inputs: ReadingInputs | null; readonly gauge: GaugeUsed | null; readonly by: string; readonly at: string; /** Version of the slip. */ readonly slip: number; /** First entry, where it was corrected. */ readonly first: number | string | boolean | null }
+export interface Finding { readonly slip: number; readonly code: string; readonly class: FindingClass; readonly pieces: number; readonly ordinals: readonly number[]; readonly by: string; readonly withdrawn: boolean }
+export interface Look { readonly look: number; readonly looked: number; readonly found: number; readonly code: string | null; readonly by: string; readonly at: string }
+export interface Weights { readonly running: Running; readonly outside: number; readonly uncertainty: number; readonly lastBlock: readonly number[] }
+
+/** How far one characteristic of an open gate has come. Plain data: it travels as a snapshot. */
+export interface CharacteristicWork {
+  readonly demand: Demand;
+  readonly readings: readonly Reading[];
+  readonly findings: readonly Finding[];
+  readonly looks: readonly Look[];
+  readonly weights: Weights | null;
+  readonly looked: number | null;
+  /** Badges of all who entered anything here, in the order they came. */
+  readonly workers: readonly string[];
+}
+
+/** `conceded` and `accepted` let the lot pass; `sorting` waits for the result of a sort; `waiting` has not begun (again). */
+export type GateStatus = 'waiting' | 'open' | 'sorting' | 'accepted' | 'conceded' | 'rejected';
+
+/** One gate of a subject's route and all that has come of it. */
+export interface GateRecord {
+  readonly id: string;
+  readonly name: string;
+  readonly workedOn: SubjectKind;
+  readonly bench: string;
+  readonly status: GateStatus;
+  /** Attempts begun; 0 before the first. */
+  readonly attempt: number;
+  /** The next or present attempt is an original inspection. */
+  readonly original: boolean;
+  readonly plan: GatePlan | null;
+  readonly lotSize: number;
+  readonly seed: string | null;
+  readonly work: readonly CharacteristicWork[];
+  readonly verdicts: readonly VerdictRecord[];
+  readonly sorted: readonly SortRecord[];
+}
+export interface VerdictRecord { readonly verdict: Verdict; readonly at: string; readonly by: string; readonly slip: number; /** Stream it was given on, where that is another subject. */ readonly from: string | null; /** Set when it replaces the one before it after a correction. */ readonly revises: string | null }
+export interface SortRecord { readonly looked: number; readonly removed: number; readonly at: string; readonly by: string }
+/** The verdict in force at a gate; null before the first. */
+export function verdictOf(gate: GateRecord): VerdictRecord | null {
+  return gate.verdicts.at(-1) ?? null;
+}
+/** True when the gate lets its subject pass. */
+export function isPassed(gate: GateRecord): boolean {
+  return gate.status === 'accepted' || gate.status === 'conceded';
+}
+export type { CharacteristicResult };

@@ -1,0 +1,76 @@
+import type { Role } from './rights.ts';
+import type { DispositionKind } from './gate/hold.ts';
+import type { PlanFault } from './plan/plan-fault.ts';
+
+/** What a characteristic takes in place of what was entered. */
+export type WantedEntry = 'weights' | 'singleReadings' | 'looks' | 'readings' | 'findings' | 'valueItself' | 'yesOrNo' | 'number' | 'whatWasRead' | 'craterDiameters' | 'sinteredLength';
+/** What a text that is printed, scanned or sent must keep to. */
+export type IdentifierRule = 'number' | 'notEmpty' | 'serial' | 'labelCode' | 'printable';
+
+/** A "no" that a person can act on. Its words stand in shared/words, its page in docs/refusals.md. */
+export type Refusal =
+  | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'person' | 'switching' | 'finding' | 'reading' | 'plant'; readonly id: string }
+  | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'batch' | 'charge' | 'gauge' | 'person' | 'plant'; readonly id: string }
+  | { readonly code: 'notYourRole'; readonly command: string; readonly needed: readonly Role[] }
+  | { readonly code: 'signatureMissing'; readonly command: string }
+  | { readonly code: 'gateOutOfOrder'; readonly gate: string; readonly before: string; readonly next: string | null }
+  | { readonly code: 'gateWorkedElsewhere'; readonly gate: string; readonly workedOn: string }
+  | { readonly code: 'gateNotOpen'; readonly gate: string; readonly status: string }
+  | { readonly code: 'gateIsOpen'; readonly gate: string }
+  | { readonly code: 'subjectIsHeld'; readonly subject: string; readonly hold: string; readonly reason: string }
+  | { readonly code: 'upstreamIsHeld'; readonly upstream: string; readonly reason: string }
+  | { readonly code: 'subjectHasEnded'; readonly subject: string; readonly how: string }
+  | { readonly code: 'inspectionDiscontinued'; readonly switching: string; readonly lots: readonly string[] }
+  | { readonly code: 'wrongKindOfEntry'; readonly characteristic: string; readonly wanted: WantedEntry; readonly unit: string }
+  | { readonly code: 'ordinalOutside'; readonly characteristic: string; readonly n: number; readonly ordinal: number }
+  | { readonly code: 'readingAlreadyTaken'; readonly characteristic: string; readonly ordinal: number; readonly value: string; readonly taken: number; readonly n: number }
+  | { readonly code: 'unlikelyValue'; readonly characteristic: string; readonly value: number; readonly least: number; readonly most: number; readonly likely: number | null }
+  | { readonly code: 'valueImpossible'; readonly characteristic: string; readonly value: number; readonly why: 'notFinite' | 'finerThanResolution' | 'outsideGauge' | 'craterNotConcentric' | 'largerThanDie'; readonly detail: string }
+  | { readonly code: 'gaugeNeeded'; readonly characteristic: string; readonly gaugeKind: string }
+  | { readonly code: 'gaugeCannotCount'; readonly gauge: string; readonly why: 'overdue' | 'withdrawn' | 'wrongKind' | 'wrongUnit' | 'tooCoarse'; readonly detail: string }
+  | { readonly code: 'ratingUnknown'; readonly characteristic: string; readonly value: string; readonly scale: readonly string[] }
+  | { readonly code: 'findingUnknown'; readonly finding: string; readonly known: readonly string[] }
+  | { readonly code: 'tooManyFound'; readonly found: number; readonly n: number }
+  | { readonly code: 'findingNeedsPiece'; readonly class: string; readonly n: number; readonly draw: number }
+  | { readonly code: 'sampleNotWhole'; readonly looked: number; readonly n: number }
+  | { readonly code: 'sampleAlreadyComplete'; readonly characteristic: string }
+  | { readonly code: 'weightsOutOfOrder'; readonly expectedFrom: number; readonly gotFrom: number; readonly lotSize: number }
+  | { readonly code: 'lookOutOfOrder'; readonly expected: number; readonly got: number; readonly looks: number }
+  | { readonly code: 'lookNotDue'; readonly look: number; readonly dueAt: number; readonly made: number }
+  | { readonly code: 'nothingChanged'; readonly what: string }
+  | { readonly code: 'reasonMissing'; readonly command: string }
+  | { readonly code: 'dispositionNotForThis'; readonly disposition: DispositionKind; readonly possible: readonly DispositionKind[] }
+  | { readonly code: 'notEnoughPieces'; readonly wanted: number; readonly remaining: number }
+  | { readonly code: 'sortNotAskedFor'; readonly gate: string; readonly status: string }
+  | { readonly code: 'sortNotWhole'; readonly looked: number; readonly remaining: number }
+  | { readonly code: 'batchNotReleased'; readonly batch: string }
+  | { readonly code: 'factorMissing'; readonly batch: string; readonly factor: string }
+  | { readonly code: 'gradeDiffers'; readonly lot: string; readonly has: string; readonly wanted: string }
+  | { readonly code: 'lotNotReadyForCharge'; readonly lot: string; readonly gate: string; readonly next: string | null }
+  | { readonly code: 'lotIsInCharge'; readonly lot: string; readonly charge: string }
+  | { readonly code: 'positionUnknown'; readonly position: string }
+  | { readonly code: 'notAllGatesPassed'; readonly missing: readonly string[] }
+  | { readonly code: 'workerReleasesAlone'; readonly gate: string; readonly badge: string }
+  | { readonly code: 'coSignerCannot'; readonly badge: string; readonly why: 'samePerson' | 'notReleaser' | 'workedLastGate' }
+  | { readonly code: 'alreadyReleased'; readonly certificate: string }
+  | { readonly code: 'notReleased'; readonly lot: string; readonly why: 'never' | 'withdrawn' | 'held' }
+  | { readonly code: 'boxTooFull'; readonly pieces: number; readonly most: number }
+  | { readonly code: 'boxIsGone'; readonly box: string; readonly why: 'voided' | 'shipped' }
+  | { readonly code: 'boxesToVoid'; readonly lot: string; readonly boxes: number }
+  | { readonly code: 'labelNotPrinted'; readonly box: string }
+  | { readonly code: 'labelNotReadBack'; readonly box: string }
+  | { readonly code: 'labelDiffers'; readonly box: string; readonly field: string; readonly read: string; readonly wanted: string }
+  | { readonly code: 'planNotInForce'; readonly plan: string }
+  | { readonly code: 'approvedByYou'; readonly plan: string; readonly planVersion: number }
+  | { readonly code: 'planIsInForce'; readonly plan: string; readonly planVersion: number }
+  | { readonly code: 'planUnsound'; readonly where: string; readonly why: PlanFault }
+  | { readonly code: 'notDiscontinued'; readonly switching: string; readonly severity: string }
+  | { readonly code: 'identifierUnfit'; readonly field: string; readonly value: string; readonly rule: IdentifierRule; readonly detail: string }
+  | { readonly code: 'lastKeeper'; readonly badge: string }
+  | { readonly code: 'personInactive'; readonly badge: string };
+export type RefusalCode = Refusal['code'];
+/** Raised inside the core to leave a decision with a refusal; caught by `decide` and nowhere else. */
+export class Refused extends Error {
+  readonly refusal: Refusal;
+  constructor(refusal: Refusal) { super(refusal.code); this.refusal = refusal; }
+}

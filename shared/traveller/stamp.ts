@@ -1,0 +1,24 @@
+import type { Role } from './rights.ts';
+
+/** What the clock, the dice and the door say beside a command. Nothing in the core asks for these itself. */
+export interface Stamp {
+  /** ISO 8601, UTC. */
+  readonly at: string;
+  readonly by: { readonly badge: string; readonly name: string; readonly roles: readonly Role[] };
+  readonly bench: string;
+  /** Fresh for each command; it seeds the draw and is recorded there. */
+  readonly seed: string;
+  /** True when the person re-entered the PIN with this very command and the door has checked it. */
+  readonly signed: boolean;
+  /** A second person who signed the same command with badge and PIN, checked by the door. */
+  readonly coSigner: { readonly badge: string; readonly name: string; readonly roles: readonly Role[] } | null;
+}
+
+/** What a signature leaves on a slip: who, in which role, when, and what it means. */
+export interface Signature {
+  readonly badge: string;
+  readonly name: string;
+  readonly role: Role;
+  readonly at: string;
+  readonly meaning: 'releasedBy' | 'releasedTogetherWith' | 'concessionGrantedBy' | 'disposedBy' | 'powderReleasedBy' | 'planApprovedBy' | 'resumedBy' | 'releaseWithdrawnBy';
+}

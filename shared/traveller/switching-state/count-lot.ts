@@ -1,0 +1,88 @@
+import type { AttributesPlan, Severity } from '../../sampling/attributes/index.ts';
+import { tighterWouldAccept } from '../../sampling/attributes/index.ts';
+import { lastMove, switchingAfter } from '../../sampling/switching/index.ts';
+import type { JudgedPlan, Move, SwitchingEvent, SwitchingRule } from '../../sampling/switching/index.ts';
+import type { CharacteristicResult, Verdict } from '../gate/verdict.ts';
+import type { GateRecord } from '../gate/work.ts';
+import { verdictOf } from '../gate/work.ts';
+import type { Pen } from '../pen.ts';
+import { switchingStream } from '../stream.ts';
+import { recounted } from './evolve.ts';
+import type { Switching } from './switching.ts';
+
+type LotJudged = Extract<SwitchingEvent, { type: 'lotJudged' }>;
+interface Count { readonly stream: string; readonly class: string | null; readonly rule: SwitchingRule; readonly aqlPercent: number; readonly severity: Severity; readonly event: LotJudged }
+
+/** Enters a first-inspection verdict into the switching states it concerns. Re-inspections never count (MIL-STD-105E 4.7.1, seen; ISO 2859-1 9.3, from memory). */
+export function countForSwitching(pen: Pen, stream: string, gateId: string): void {
+  for (const count of countsOf(pen, stream, gateId)) {
+    if (!count.event.original) continue;
+    const before = begun(pen, count, gateId);
+    // A lot opened under an earlier severity is kept on the thread but moves nothing: the rules speak of lots inspected under the present one.
+    const counts = before.state.severity === count.severity;
+    pen.write(count.stream, { type: 'lotCounted', event: count.event, counts, moved: counts ? moveOf(before, count.event) : null });
+  }
+}
+
+/** Counts a lot anew whose verdict a correction has changed; the state is folded again from its beginning. */
+export function recountForSwitching(pen: Pen, stream: string, gateId: string): void {
+  for (const count of countsOf(pen, stream, gateId)) {
+    const state = pen.state(count.stream);
+    if (state === null || state.kind !== 'switching') continue;
+    const before = state.events.findLast((event): event is LotJudged => event.type === 'lotJudged' && event.original && event.lot === count.event.lot);
+    if (before === undefined || (before.accepted === count.event.accepted && before.found === count.event.found)) continue;
+    pen.write(count.stream, { type: 'lotRecounted', event: count.event, moved: lastMove(state.state, recounted(state, count.event).state) });
+  }
+}
+
+function moveOf(switching: Switching, event: LotJudged): Move | null {
+  return lastMove(switching.state, switchingAfter(switching.state, event));
+}
+
+function begun(pen: Pen, count: Count, gateId: string): Switching {
+  const there = pen.state(count.stream);
+  if (there?.kind === 'switching') return there;
+  const [product = '', , characteristic = ''] = count.stream.slice('switching:'.length).split('/');
+  pen.write(count.stream, { type: 'switchingStarted', product, gate: gateId, characteristic, class: count.class, rule: count.rule, aqlPercent: count.aqlPercent });
+  return pen.find(count.stream, 'switching', 'switching');
+}
+
+function countsOf(pen: Pen, stream: string, gateId: string): Count[] {
+  const subject = pen.subject(stream);
+  if (subject.kind !== 'lot') return [];
+  const gate = subject.gates.find(({ id }) => id === gateId);
+  const verdict = gate === undefined ? null : verdictOf(gate)?.verdict ?? null;
+  if (gate === undefined || verdict === null) return [];
+  return verdict.results.flatMap((result) => countsOfResult(subject.product.id, subject.id, gate, verdict, result));
+}
+
+/** What the switching score asks of the plan that judged: ISO 2859-1 9.3.3.2 (from memory). */
+function judgedPlan(plan: AttributesPlan, found: number, sample: number): JudgedPlan {
+  switch (plan.samples) {
+    case 'double': return { kind: 'double', onFirstSample: sample === 1 };
+    case 'multiple': return { kind: 'multiple', byThirdSample: sample <= 3 };
+    case undefined: return { kind: 'single', ac: plan.ac, tighterAccepted: tighterWouldAccept(plan, found) };
+  }
+}
+
+function countsOfResult(product: string, lot: string, gate: GateRecord, { original }: Verdict, { characteristic, detail }: CharacteristicResult): Count[] {
+  const sampling = gate.work.find(({ demand }) => demand.characteristic.id === characteristic)?.demand.characteristic.sampling;
+  switch (detail.by) {
+    case 'attributes':
+      return detail.classes.flatMap(({ class: each, plan, found, outcome, decided }): Count[] => {
+        // A class that was left open when another rejected has no verdict of its own to count.
+        if ('kind' in plan || outcome === 'undecided') return [];
+        return [{
+          stream: switchingStream(product, gate.id, characteristic, each), class: each, rule: sampling?.rule === 'attributes' ? sampling.switching : 'ISO 2859-1', aqlPercent: plan.aqlPercent, severity: plan.severity,
+          event: { type: 'lotJudged', lot, original, accepted: outcome !== 'rejected', inGap: outcome === 'acceptedInGap', inspectedOn: plan.severity, plan: judgedPlan(plan, found, decided?.sample ?? 1), sampleSize: decided?.at ?? plan.sampleSize, found },
+        }];
+      });
+    case 'variables':
+      if (detail.plan.origin === 'points') return [];
+      return [{
+        stream: switchingStream(product, gate.id, characteristic, null), class: null, rule: 'ISO 2859-1', aqlPercent: detail.plan.aqlPercent, severity: detail.plan.severity,
+        event: { type: 'lotJudged', lot, original, accepted: detail.judged.accepted, inGap: false, inspectedOn: detail.plan.severity, plan: { kind: 'variables' }, sampleSize: detail.summary.n, found: detail.outside },
+      }];
+    default: return [];
+  }
+}

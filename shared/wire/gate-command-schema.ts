@@ -1,0 +1,34 @@
+import { z } from 'zod';
+import { certificateReason, count, id, line, passage, place, positive, notNegative, quantity, stream } from './field-schemas.ts';
+
+const at = { subject: stream, gate: id, characteristic: id };
+/** A number, a rating, or yes/no; null where `inputs` give the value. */
+const value = z.union([quantity, z.string().max(100), z.boolean(), z.null()], { error: 'must be a finite number, a rating of at most 100 characters, true or false, or null' });
+const inputs = z.union([z.strictObject({ outerMm: positive, innerMm: notNegative }), z.strictObject({ sinteredMm: positive })], { error: 'must be `outerMm` with `innerMm`, or `sinteredMm`, in millimetres' });
+const disposition = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('sort') }),
+  z.strictObject({ kind: z.literal('rework'), instruction: passage() }),
+  z.strictObject({ kind: z.literal('retest') }),
+  z.strictObject({ kind: z.literal('reSinter') }),
+  z.strictObject({ kind: z.literal('recoat') }),
+  z.strictObject({ kind: z.literal('concession'), statement: passage() }),
+  z.strictObject({ kind: z.literal('regrade'), toProduct: id }),
+  z.strictObject({ kind: z.literal('scrap') }),
+  z.strictObject({ kind: z.literal('return'), to: line(100) }),
+  z.strictObject({ kind: z.literal('clear') }),
+]);
+
+/** Work at a gate, holds and notes, on whichever subject. */
+export const gateCommandSchemas = [
+  z.strictObject({ type: z.literal('openGate'), subject: stream, gate: id }),
+  z.strictObject({ type: z.literal('takeReading'), ...at, ordinal: count, value, inputs: inputs.exactOptional(), gauge: id.exactOptional(), sure: z.boolean().exactOptional() }),
+  z.strictObject({ type: z.literal('takeWeights'), ...at, fromPiece: count, values: z.array(quantity).min(1).max(5000), gauge: id.exactOptional() }),
+  z.strictObject({ type: z.literal('recordFinding'), ...at, code: id, pieces: count, ordinals: z.array(count).max(5000).exactOptional() }),
+  z.strictObject({ type: z.literal('withdrawFinding'), ...at, finding: place, reason: certificateReason }),
+  z.strictObject({ type: z.literal('takeLook'), ...at, look: count, found: count, code: id.exactOptional() }),
+  z.strictObject({ type: z.literal('completeSample'), ...at, looked: count }),
+  z.strictObject({ type: z.literal('correctReading'), ...at, ordinal: count, value, inputs: inputs.exactOptional(), reason: certificateReason, sure: z.boolean().exactOptional() }),
+  z.strictObject({ type: z.literal('hold'), subject: stream, reason: passage() }),
+  z.strictObject({ type: z.literal('dispose'), subject: stream, hold: id, disposition, reason: passage() }),
+  z.strictObject({ type: z.literal('addNote'), subject: stream, text: passage() }),
+] as const;

@@ -1,0 +1,80 @@
+/** One address of the interface. `answer` and `asks` name entries of the schema components. */
+export interface Endpoint {
+  readonly method: 'get' | 'post' | 'delete';
+  readonly path: string;
+  readonly tag: 'sign-on' | 'commands' | 'travellers' | 'lists' | 'records' | 'documents' | 'plant';
+  readonly summary: string;
+  readonly query?: readonly Parameter[];
+  readonly asks?: string;
+  /** A body that is not JSON. */
+  readonly asksMedia?: string;
+  /** A schema's name; a media type for a document; null for an empty answer. */
+  readonly answer: { readonly schema: string } | { readonly media: string } | null;
+  /** Open to everybody; every other address asks for a sign-in. */
+  readonly open?: true;
+  /** Statuses of refusals besides those that every address may answer. */
+  readonly refuses: readonly number[];
+}
+export interface Parameter { readonly name: string; readonly meaning: string; readonly needed?: true; readonly whole?: true; readonly values?: readonly string[] }
+
+const CHARGE_KINDS = ['furnace', 'coating'];
+const rows = { schema: 'Rows' } as const;
+const documentOf = (path: string, media: string, summary: string, query: readonly Parameter[] = []): Endpoint => ({ method: 'get', path, tag: 'documents', summary, query, answer: { media }, refuses: [400, 404, 409] });
+
+/** What the values of a path's parameters may be; others are free numbers. */
+export const PATH_PARAMETERS: Readonly<Record<string, Parameter>> = {
+  'travellers/kind': { name: 'kind', meaning: 'kind of subject', values: ['lot', 'batch', 'furnace', 'coating'] },
+  'ready/kind': { name: 'kind', meaning: 'kind of charge', values: CHARGE_KINDS },
+  'trace/kind': { name: 'kind', meaning: 'where the trace begins', values: ['raw', 'batch', 'lot', 'furnace', 'coating', 'box', 'shipment'] },
+  id: { name: 'id', meaning: 'number of the subject, e.g. L26-0417' },
+  serial: { name: 'serial', meaning: 'number of the box, e.g. L26-0417-001' },
+};
+
+const labelQuery: readonly Parameter[] = [{ name: 'size', meaning: 'width × height in mm, e.g. 100x50' }, { name: 'dpi', meaning: 'dots per inch of the printer', values: ['203', '300'] }];
+
+export const ENDPOINTS: readonly Endpoint[] = [
+  { method: 'get', path: '/api/plant', tag: 'plant', summary: 'The plant, before anybody signs on', answer: { schema: 'Plant' }, open: true, refuses: [] },
+  { method: 'post', path: '/api/session', tag: 'sign-on', summary: 'Sign on with badge and PIN at a bench', asks: 'SignIn', answer: { schema: 'Session' }, open: true, refuses: [400, 401, 409, 413] },
+  { method: 'get', path: '/api/session', tag: 'sign-on', summary: 'Who is signed on', answer: { schema: 'Session' }, refuses: [] },
+  { method: 'delete', path: '/api/session', tag: 'sign-on', summary: 'Sign off', answer: null, refuses: [] },
+  {
+    method: 'post', path: '/api/commands', tag: 'commands', asks: 'Envelope', answer: { schema: 'Written' }, refuses: [400, 401, 403, 404, 409, 413],
+    summary: 'Give a command. All its slips are written, or none is. Sent again with the same clientId it is answered again and written once. `openPlant` needs no sign-in while no plant is open.',
+  },
+  { method: 'get', path: '/api/bench', tag: 'lists', summary: 'What waits and what is held at a bench', query: [{ name: 'bench', meaning: 'name of the bench', needed: true }], answer: { schema: 'BenchList' }, refuses: [] },
+  { method: 'get', path: '/api/travellers/{kind}/{id}', tag: 'travellers', summary: 'A subject: its state and its last slips', query: [{ name: 'tail', meaning: 'how many slips, 200 when left out', whole: true }], answer: { schema: 'Traveller' }, refuses: [400, 404] },
+  {
+    method: 'get', path: '/api/travellers/{kind}/{id}/slips', tag: 'travellers', summary: 'Earlier slips of a subject', answer: { schema: 'Slips' }, refuses: [400, 404],
+    query: [{ name: 'before', meaning: 'only slips of a lower version', whole: true }, { name: 'limit', meaning: 'how many at most', whole: true }],
+  },
+  { method: 'get', path: '/api/states', tag: 'records', summary: 'The state of any stream, e.g. plan:ROUTE-A; of people without secrets', query: [{ name: 'stream', meaning: 'name of the stream', needed: true }], answer: { schema: 'StateAnswer' }, refuses: [400] },
+  {
+    method: 'get', path: '/api/slips', tag: 'records', summary: 'Slips of any stream, its last ones unless earlier ones are asked for', answer: { schema: 'Slips' }, refuses: [400],
+    query: [{ name: 'stream', meaning: 'name of the stream', needed: true }, { name: 'before', meaning: 'only slips of a lower version', whole: true }, { name: 'limit', meaning: 'how many at most', whole: true }],
+  },
+  { method: 'get', path: '/api/catalogue', tag: 'records', summary: 'Products, grades, coatings, plans and gauges', answer: { schema: 'Catalogue' }, refuses: [] },
+  { method: 'get', path: '/api/people', tag: 'records', summary: 'People and their roles', answer: { schema: 'People' }, refuses: [] },
+  { method: 'get', path: '/api/switching', tag: 'records', summary: 'Switching states', answer: { schema: 'SwitchingRows' }, refuses: [] },
+  { method: 'get', path: '/api/release', tag: 'lists', summary: 'Lots ready, or nearly ready, to be released', answer: rows, refuses: [] },
+  { method: 'get', path: '/api/packing', tag: 'lists', summary: 'Released lots with pieces to pack or boxes to ship', answer: rows, refuses: [] },
+  { method: 'get', path: '/api/lots', tag: 'lists', summary: 'Lots, of one standing or of all', query: [{ name: 'standing', meaning: 'only lots of this standing', values: ['due', 'open', 'sorting', 'held', 'inCharge', 'toRelease', 'toPack', 'done'] }], answer: rows, refuses: [400] },
+  { method: 'get', path: '/api/ready/{kind}', tag: 'lists', summary: 'Lots that wait for such a charge', answer: rows, refuses: [400] },
+  { method: 'get', path: '/api/charges', tag: 'lists', summary: 'Charges', query: [{ name: 'kind', meaning: 'kind of charge', values: CHARGE_KINDS }], answer: rows, refuses: [400] },
+  { method: 'get', path: '/api/batches', tag: 'lists', summary: 'Powder batches', answer: rows, refuses: [] },
+  { method: 'get', path: '/api/trace/{kind}/{id}', tag: 'travellers', summary: 'What a thing was made from and what became of it', answer: { schema: 'Trace' }, refuses: [400, 404] },
+  { method: 'get', path: '/api/search', tag: 'travellers', summary: 'Find by number, serial or the whole code of a box', query: [{ name: 'q', meaning: 'what was typed or scanned', needed: true }], answer: { schema: 'Hits' }, refuses: [400] },
+  { method: 'get', path: '/api/journal/verify', tag: 'plant', summary: 'Check the chain of the journal', answer: { schema: 'Verification' }, refuses: [403] },
+  { method: 'get', path: '/api/health', tag: 'plant', summary: 'Is the server well', answer: { schema: 'Health' }, open: true, refuses: [] },
+  { method: 'get', path: '/api/openapi.json', tag: 'plant', summary: 'This description', answer: { media: 'application/json' }, open: true, refuses: [] },
+  documentOf('/api/lots/{id}/certificate.pdf', 'application/pdf', 'The certificate of a released lot'),
+  { method: 'get', path: '/api/lots/{id}/certificate.json', tag: 'documents', summary: 'The certificate’s data, sealed', answer: { schema: 'Certificate' }, refuses: [404, 409] },
+  documentOf('/api/lots/{id}/boxes/{serial}/label.pdf', 'application/pdf', 'The label of a box, as printed', labelQuery),
+  documentOf('/api/lots/{id}/boxes/{serial}/label.png', 'image/png', 'The label of a box, in the printer’s dots', labelQuery),
+  documentOf('/api/lots/{id}/boxes/{serial}/label.svg', 'image/svg+xml', 'The label of a box, as a drawing', labelQuery),
+  documentOf('/api/lots/{id}/boxes/{serial}/preview.svg', 'image/svg+xml', 'The label before it is printed, stamped as a preview', labelQuery),
+  documentOf('/api/travellers/{kind}/{id}/traveller.pdf', 'application/pdf', 'The whole thread on paper'),
+  documentOf('/api/travellers/{kind}/{id}/traveller.json', 'application/json', 'The whole thread as data'),
+  documentOf('/api/travellers/{kind}/{id}/traveller.csv', 'text/csv', 'The whole thread as a table'),
+  documentOf('/api/travellers/{kind}/{id}/hold-tag.pdf', 'application/pdf', 'The tag of a held subject'),
+  { method: 'post', path: '/api/certificates/verify', tag: 'documents', summary: 'Is this certificate ours, unaltered and in force. At most 5 MiB.', asksMedia: 'application/pdf', answer: { schema: 'CertificateVerdict' }, open: true, refuses: [400, 413] },
+];

@@ -1,0 +1,54 @@
+import { z } from 'zod';
+import { ROLES } from '../traveller/index.ts';
+import { bench, country, day, id, line, notNegative, passage, percent, pin, positive, quantity, stream } from './field-schemas.ts';
+
+const roles = z.array(z.enum(ROLES)).max(ROLES.length);
+
+/** Powder batches, charges and switching states. */
+export const batchAndChargeCommandSchemas = [
+  z.strictObject({
+    type: z.literal('openBatch'), batch: id, grade: id, barrels: z.int().min(0).max(10_000), kgPerBarrel: positive.max(10_000),
+    rawLots: z.array(z.strictObject({ rawLot: line(40), material: line(60), kg: positive.max(1_000_000) })).max(60),
+  }),
+  z.strictObject({ type: z.literal('releaseBatch'), batch: id }),
+  z.strictObject({
+    type: z.literal('openCharge'), charge: id, kind: z.enum(['furnace', 'coating']), specification: id, programme: line(60), equipment: line(60),
+    members: z.array(z.strictObject({ lot: id, places: z.array(line(40)).max(200) })).max(200),
+  }),
+  z.strictObject({ type: z.literal('setSwitching'), switching: stream, steady: z.boolean().nullable(), reducedAllowed: z.boolean().nullable(), reason: passage() }),
+  z.strictObject({ type: z.literal('resumeInspection'), switching: stream, reason: passage() }),
+] as const;
+
+export const productSchema = z.strictObject({
+  id, designation: line(60), name: line(80), itemCode: id, grade: id, layer: id.nullable(), marking: line(100), piecesPerBox: z.int().min(1).max(100_000), plan: id,
+  sinteredVolumeMm3: positive, thicknessMm: positive,
+});
+export const gradeSchema = z.strictObject({
+  id, name: line(60), composition: z.array(z.strictObject({ component: line(40), massPercent: percent })).max(40), powderPlan: id, furnacePlan: id,
+});
+export const layerSchema = z.strictObject({ id, name: line(60), coatingPlan: id });
+
+/** What the plant makes, of what, and coated with what. */
+export const catalogueCommandSchemas = [
+  z.strictObject({ type: z.literal('defineProduct'), product: productSchema }),
+  z.strictObject({ type: z.literal('defineGrade'), grade: gradeSchema }),
+  z.strictObject({ type: z.literal('defineLayer'), layer: layerSchema }),
+] as const;
+
+export const gaugeSchema = z.strictObject({
+  id, name: line(80), gaugeKind: line(60), unit: line(12), resolution: positive, expandedUncertainty: notNegative, least: quantity, most: quantity, calibrationDue: day, bench: bench.nullable(),
+}).refine(({ least, most }) => least < most, { path: ['most'], message: 'must be above `least`' });
+
+/** Gauges, people and the plant itself. PINs pass through here and never reach a slip. */
+export const peopleAndGaugeCommandSchemas = [
+  z.strictObject({ type: z.literal('registerGauge'), gauge: gaugeSchema }),
+  z.strictObject({ type: z.literal('calibrateGauge'), gauge: id, calibrationDue: day, expandedUncertainty: notNegative, certificate: line(60) }),
+  z.strictObject({ type: z.literal('withdrawGauge'), gauge: id, reason: passage() }),
+  z.strictObject({ type: z.literal('enrolPerson'), badge: id, name: line(80), roles: roles.min(1), pin }),
+  z.strictObject({ type: z.literal('changePerson'), badge: id, name: line(80), roles, active: z.boolean(), reason: passage() }),
+  z.strictObject({ type: z.literal('changePin'), badge: id, pin }),
+  z.strictObject({
+    type: z.literal('openPlant'), plant: z.strictObject({ name: line(80), address: line(160), country, demo: z.boolean() }),
+    keeper: z.strictObject({ badge: id, name: line(80), pin }),
+  }),
+] as const;

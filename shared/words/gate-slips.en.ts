@@ -1,0 +1,101 @@
+import type { CommonSlip, Disposition, GaugeUsed, GateSlip, Hold, ReadingInputs, Signature } from '../traveller/index.ts';
+import { demandSentence } from './demands.en.ts';
+import { verdictLines, verdictSentence } from './results.en.ts';
+import type { Said } from './said.ts';
+import { characteristicAt, characteristicName, findingName, gateName, personName, piecesText, streamText, valueText } from './speak.ts';
+import type { Speak } from './speak.ts';
+import { say } from './words-for.ts';
+import type { WordsFor } from './words-for.ts';
+
+/** Work at a gate, holds and notes, as people read them on the traveller. */
+export const gateSlipWords: WordsFor<GateSlip | CommonSlip, 'type', Said, [Speak]> = {
+  gateOpened: ({ gate, attempt, original, demands, seed }, speak) => {
+    const again = attempt > 1 ? `, attempt ${speak.format.count(attempt)}` : '';
+    const lines = demands.map((demand) => `${demand.characteristic.name}: ${demandSentence(demand, speak)}`);
+    const drawn = demands.some(({ places }) => places.some(({ at }) => at !== 'position')) ? [`Drawn at random from seed ${seed}`] : [];
+    return { sentence: `${gate.name} opened${again}`, lines: [...lines, ...(original ? [] : ['Re-inspection: it does not count for switching.']), ...drawn] };
+  },
+  readingTaken: (slip, speak) => {
+    const characteristic = characteristicAt(speak, slip.gate, slip.characteristic);
+    const lines = [...inputLines(slip.inputs, speak), ...gaugeLines(slip.gauge, speak), ...(slip.sure === true ? ['An unlikely value; confirmed as read.'] : [])];
+    const ordinal = characteristic?.kind === 'confirmed' ? '' : `, ${speak.format.count(slip.ordinal)}`;
+    return { sentence: `${characteristic?.name ?? slip.characteristic}${ordinal}: ${valueText(speak, characteristic, slip.value)}`, lines };
+  },
+  weightsTaken: ({ gate, characteristic, fromPiece, values, outside, gauge }, speak) => {
+    const { format } = speak;
+    const to = fromPiece + values.length - 1;
+    const seen = outside === 0 ? 'all within the limits' : `${format.count(outside)} outside the limits, ejected`;
+    return { sentence: `${characteristicName(speak, gate, characteristic)}, pieces ${format.count(fromPiece)} to ${format.count(to)}: ${seen}`, lines: gaugeLines(gauge, speak) };
+  },
+  findingRecorded: ({ gate, characteristic, code, class: each, pieces, ordinals }, speak) => ({
+    sentence: `Found: ${findingName(speak, gate, characteristic, code)} (${speak.labels.findingClasses[each]}), ${piecesText(speak, pieces)}`,
+    lines: ordinals === undefined ? [] : [`In the sample: ${speak.format.list(ordinals.map((ordinal) => speak.format.count(ordinal)))}`],
+  }),
+  findingWithdrawn: ({ finding, reason }, { format }) => ({ sentence: `Finding of slip ${format.count(finding)} withdrawn: ${reason}`, lines: [] }),
+  lookTaken: ({ gate, characteristic, look, looked, found, code }, speak) => ({
+    sentence: `Look ${speak.format.count(look)}: ${speak.format.count(found)} found in ${speak.format.count(looked)}${code === null ? '' : ` (${findingName(speak, gate, characteristic, code)})`}`, lines: [],
+  }),
+  sampleCompleted: ({ gate, characteristic, looked }, speak) => ({ sentence: `${characteristicName(speak, gate, characteristic)}: all ${speak.format.count(looked)} looked at`, lines: [] }),
+  readingCorrected: ({ gate, characteristic: id, ordinal, from, to, inputs, reason }, speak) => {
+    const characteristic = characteristicAt(speak, gate, id);
+    return {
+      sentence: `${characteristic?.name ?? id}, ${speak.format.count(ordinal)} corrected from ${valueText(speak, characteristic, from)} to ${valueText(speak, characteristic, to)}: ${reason}`,
+      lines: inputLines(inputs, speak),
+    };
+  },
+  verdictGiven: ({ verdict }, speak) => ({ sentence: verdictSentence(verdict, speak), lines: [...verdictLines(verdict, speak), ...workerLines(verdict.workers, speak)] }),
+  verdictRevised: ({ verdict, why }, speak) => ({
+    sentence: `After a correction (${why}): ${verdictSentence(verdict, speak)}`, lines: [...verdictLines(verdict, speak), ...workerLines(verdict.workers, speak)],
+  }),
+  held: ({ hold, cause, reason }, speak) => ({ sentence: `On hold (${hold}): ${reason}`, lines: [causeSentence(cause, speak)] }),
+  disposed: ({ hold, gate, disposition, reason, signature, regraded }, speak) => ({
+    sentence: `Hold ${hold}${gate === null ? '' : ` at ${gateName(speak, gate)}`}: ${dispositionSentence(disposition)}`,
+    lines: [`Reason: ${reason}`, ...(regraded === undefined ? [] : [`Now ${regraded.product.designation}, plan ${regraded.plan} version ${speak.format.count(regraded.planVersion)}`]), signatureSentence(signature, speak)],
+  }),
+  noteAdded: ({ text }) => ({ sentence: `Note: ${text}`, lines: [] }),
+};
+
+function inputLines(inputs: ReadingInputs | undefined, { format }: Speak): readonly string[] {
+  if (inputs === undefined) return [];
+  return 'outerMm' in inputs ? [`Crater read: outer ${format.number(inputs.outerMm)} mm, inner ${format.number(inputs.innerMm)} mm`] : [`Sintered length read: ${format.number(inputs.sinteredMm)} mm`];
+}
+
+function gaugeLines(gauge: GaugeUsed | undefined, { format, labels }: Speak): readonly string[] {
+  return gauge === undefined ? [] : [`Gauge ${gauge.id}, ${labels.uncertainty(format.number(gauge.expandedUncertainty))}, calibrated until ${format.date(gauge.calibrationDue)}`];
+}
+
+function workerLines(workers: readonly string[], speak: Speak): readonly string[] {
+  return workers.length === 0 ? [] : [`Worked by ${speak.format.list(workers.map((badge) => personName(speak, badge)))}`];
+}
+
+const causeWords: WordsFor<Hold['cause'], 'by', string, [Speak]> = {
+  verdict: ({ gate }, speak) => `Held by the verdict at ${gateName(speak, gate)}.`,
+  charge: ({ gate, charge }, speak) => `Held at ${gateName(speak, gate)} by the verdict of ${streamText(speak, charge)}.`,
+  person: () => 'Held by a person’s decision.',
+};
+/** Why a subject stands still. */
+export function causeSentence(cause: Hold['cause'], speak: Speak): string {
+  return say<Hold['cause'], 'by', string, [Speak], Hold['cause']['by']>(causeWords, cause.by, cause, speak);
+}
+
+const dispositionWords: WordsFor<Disposition, 'kind', string> = {
+  sort: () => 'sort every piece, then inspect again',
+  rework: ({ instruction }) => `rework, then inspect again: ${instruction}`,
+  retest: () => 'test again on a new sample',
+  reSinter: () => 'sinter again',
+  recoat: () => 'coat again',
+  concession: ({ statement }) => `accepted on concession: ${statement}`,
+  regrade: ({ toProduct }) => `regrade to product ${toProduct}`,
+  scrap: () => 'scrap all that is left',
+  return: ({ to }) => `return to ${to}`,
+  clear: () => 'cleared, the ground for it is gone',
+};
+/** What was decided about a hold. */
+export function dispositionSentence(disposition: Disposition): string {
+  return say<Disposition, 'kind', string, [], Disposition['kind']>(dispositionWords, disposition.kind, disposition);
+}
+
+/** "Released by M. Sandoval (P-07), Releaser, 5 Mar 2026, 06:40". */
+export function signatureSentence({ badge, name, role, at, meaning }: Signature, { format, labels }: Speak): string {
+  return `${labels.signatureMeanings[meaning]} ${name} (${badge}), ${labels.roles[role]}, ${format.dateTime(at)}`;
+}

@@ -1,0 +1,99 @@
+import type { BatchSlip, CatalogueSlip, ChargeSlip, CommonSlip, GateSlip, GaugeSlip, PersonSlip, PlanSlip, PlantSlip, Role, SwitchingSlip } from '../traveller/index.ts';
+import { signatureSentence } from './gate-slips.en.ts';
+import type { Said } from './said.ts';
+import { personName, piecesText } from './speak.ts';
+import type { Speak } from './speak.ts';
+import type { WordsFor } from './words-for.ts';
+
+const only = (sentence: string): Said => ({ sentence, lines: [] });
+const demoLine = (demo: boolean): readonly string[] => (demo ? ['Invented demo data.'] : []);
+const rolesText = (roles: readonly Role[], { format, labels }: Speak): string => format.list(roles.map((role) => labels.roles[role]));
+
+/** What powder batches and charges tell besides their gates. */
+export const batchAndChargeSlipWords: WordsFor<Exclude<BatchSlip | ChargeSlip, GateSlip | CommonSlip>, 'type', Said, [Speak]> = {
+  batchOpened: ({ batch, grade, plan, planVersion, route, barrels, kgPerBarrel, rawLots, demo }, { format, labels }) => ({
+    sentence: `Powder batch ${batch} opened: ${grade.name}, ${labels.barrels(barrels, format.count(barrels))} of ${format.number(kgPerBarrel)} kg`,
+    lines: [
+      `Plan ${plan} version ${format.count(planVersion)}: ${route.map(({ name }) => name).join(' → ')}`,
+      ...rawLots.map(({ rawLot, material, kg }) => `${material}, lot ${rawLot}: ${format.number(kg)} kg`),
+      ...demoLine(demo),
+    ],
+  }),
+  batchReleased: ({ factors, signature }, speak) => {
+    const { format } = speak;
+    return {
+      sentence: 'Powder released to the presses',
+      lines: [
+        `Linear shrinkage ${format.number(factors.linearShrinkagePercent, 2)} %, sintered density ${format.number(factors.sinteredDensityGPerCm3, 2)} g/cm³, binder ${format.number(factors.binderPercent, 2)} %`,
+        signatureSentence(signature, speak),
+      ],
+    };
+  },
+  batchUsed: ({ lot }) => only(`Used for lot ${lot}`),
+  chargeOpened: ({ charge, kind, specification, plan, planVersion, programme, equipment, members, demo }, speak) => ({
+    sentence: `${kind === 'furnace' ? 'Furnace' : 'Coating'} charge ${charge} opened: ${specification.name}, ${speak.labels.lots(members.length, speak.format.count(members.length))}`,
+    lines: [
+      `Programme ${programme}, equipment ${equipment}, plan ${plan} version ${speak.format.count(planVersion)}`,
+      ...members.map(({ lot, pieces, places }) => `Lot ${lot}: ${piecesText(speak, pieces)}${places.length === 0 ? '' : ` at ${speak.format.list(places)}`}`),
+      ...demoLine(demo),
+    ],
+  }),
+};
+
+type Moved = Extract<SwitchingSlip, { readonly type: 'lotCounted' }>['moved'];
+function movedLines(moved: Moved, { format, labels }: Speak): readonly string[] {
+  if (moved === null) return [];
+  const lots = moved.lots.length === 0 ? '' : ` (${format.list(moved.lots)})`;
+  return [`From ${labels.severities[moved.from]} to ${labels.severities[moved.to]} inspection: ${labels.moveReasons[moved.why]}${lots}`];
+}
+function movedWord(moved: Moved, { labels }: Speak): string {
+  return moved === null ? '' : `; ${labels.severities[moved.to]} from the next lot`;
+}
+
+/** What switching states tell. */
+export const switchingSlipWords: WordsFor<SwitchingSlip, 'type', Said, [Speak]> = {
+  switchingStarted: ({ rule, aqlPercent, class: each }, { format }) => only(`Began on normal inspection by ${rule}${each === null ? '' : `, ${each}`}, AQL ${format.number(aqlPercent)}`),
+  lotCounted: ({ event, counts, moved }, speak) => ({
+    sentence: `Lot ${event.lot} ${event.accepted ? 'accepted' : 'not accepted'}: ${speak.format.count(event.found)} found in ${speak.format.count(event.sampleSize)}${counts ? '' : ', opened under another severity and not counted'}${movedWord(moved, speak)}`,
+    lines: movedLines(moved, speak),
+  }),
+  lotRecounted: ({ event, moved }, speak) => ({
+    sentence: `Lot ${event.lot} counted anew after a correction: ${event.accepted ? 'accepted' : 'not accepted'}, ${speak.format.count(event.found)} found in ${speak.format.count(event.sampleSize)}${movedWord(moved, speak)}`,
+    lines: movedLines(moved, speak),
+  }),
+  switchingSet: ({ steady, reducedAllowed, reason, moved }, speak) => {
+    const set = [...(steady === null ? [] : [steady ? 'production is steady' : 'production is not steady']), ...(reducedAllowed === null ? [] : [reducedAllowed ? 'reduced inspection is allowed' : 'reduced inspection is not allowed'])];
+    return { sentence: `Stated: ${speak.format.list(set)}${movedWord(moved, speak)}`, lines: [`Reason: ${reason}`, ...movedLines(moved, speak)] };
+  },
+  inspectionResumed: ({ reason, signature }, speak) => ({ sentence: `Inspection goes on, on tightened: ${reason}`, lines: [signatureSentence(signature, speak)] }),
+};
+
+/** What plans, the catalogue, gauges, people and the plant tell. */
+export const recordSlipWords: WordsFor<PlanSlip | CatalogueSlip | GaugeSlip | PersonSlip | PlantSlip, 'type', Said, [Speak]> = {
+  planDrafted: ({ plan, planVersion, why }, { format }) => ({ sentence: `Plan ${plan.name}, version ${format.count(planVersion)} drafted: ${why}`, lines: plan.gates.map(({ name }) => name) }),
+  planApproved: ({ planVersion, signature, inForce }, speak) => ({
+    sentence: `Version ${speak.format.count(planVersion)} approved${inForce ? ': it is now in force' : ', one more approval is needed'}`, lines: [signatureSentence(signature, speak)],
+  }),
+  productDefined: ({ product }, { format }) => ({
+    sentence: `Product ${product.id} defined: ${product.designation}, ${product.name}`,
+    lines: [`Grade ${product.grade}, ${product.layer === null ? 'uncoated' : `coating ${product.layer}`}, plan ${product.plan}, item ${product.itemCode}`, `${format.count(product.piecesPerBox)} a box; ${format.number(product.sinteredVolumeMm3)} mm³ sintered, ${format.number(product.thicknessMm)} mm thick; marked ${product.marking}`],
+  }),
+  gradeDefined: ({ grade }, { format }) => ({
+    sentence: `Grade ${grade.id} defined: ${grade.name}`,
+    lines: [grade.composition.map(({ component, massPercent }) => `${component} ${format.number(massPercent)} %`).join(' · '), `Powder plan ${grade.powderPlan}, furnace plan ${grade.furnacePlan}`],
+  }),
+  layerDefined: ({ layer }) => only(`Coating ${layer.id} defined: ${layer.name}, plan ${layer.coatingPlan}`),
+  gaugeRegistered: ({ gauge }, { format, labels }) => ({
+    sentence: `Gauge ${gauge.id} registered: ${gauge.name}`,
+    lines: [`${gauge.gaugeKind}, ${format.number(gauge.least)} … ${format.number(gauge.most)} ${gauge.unit}, resolution ${format.number(gauge.resolution)}, ${labels.uncertainty(format.number(gauge.expandedUncertainty))}`, `Calibrated until ${format.date(gauge.calibrationDue)}`],
+  }),
+  gaugeCalibrated: ({ calibrationDue, expandedUncertainty, certificate }, { format, labels }) => only(`Calibrated until ${format.date(calibrationDue)}, ${labels.uncertainty(format.number(expandedUncertainty))}, certificate ${certificate}`),
+  gaugeWithdrawn: ({ reason }) => only(`Gauge withdrawn from use: ${reason}`),
+  personEnrolled: ({ badge, name, roles }, speak) => only(`${name} (${badge}) enrolled as ${rolesText(roles, speak)}`),
+  personChanged: ({ name, roles, active, reason }, speak) => only(`${name}: ${active ? rolesText(roles, speak) : 'no longer active'}. ${reason}`),
+  pinChanged: ({ own }) => only(own ? 'PIN changed by its owner' : 'PIN set by the keeper'),
+  plantOpened: ({ plant, keeper }, speak) => ({ sentence: `Plant opened: ${plant.name}`, lines: [`${plant.address}, ${plant.country}`, `First keeper ${personName(speak, keeper)}`, ...demoLine(plant.demo)] }),
+  headsSigned: ({ digest, streams, position, signature }, { format }) => ({
+    sentence: `Journal sealed at entry ${format.count(position)}: ${format.count(streams)} threads`, lines: [`Digest ${digest}`, `Signature ${signature}`],
+  }),
+};

@@ -1,0 +1,31 @@
+/** What the trace desk says. */
+export const traceDeskWords = {
+  title: 'Trace',
+  search: 'Lot, powder batch, charge, raw lot, box or shipment',
+  searchKey: 'Find',
+  hint: 'Scan a label, or type part of a number.',
+  start: { happened: 'Nothing is being traced.', next: 'Scan or type what you look for. Its whole line, from raw material to shipment, is drawn.' },
+  noHit: (text: string) => ({ happened: `Nothing here is called “${text}”.`, next: 'Check the number, or type only a part of it.' }),
+  hits: (count: number, shown: string) => (count === 1 ? '1 found' : `${shown} found`),
+  hitColumns: { id: 'Number', kind: 'Kind', title: 'What it is', standing: 'Standing' },
+  upNone: 'Nothing is recorded above it.',
+  downNone: 'Nothing has been made of it yet.',
+  here: 'traced from here',
+  counts: 'On this line',
+  counted: { raw: 'Raw lots', batch: 'Powder batches', lot: 'Lots', furnace: 'Furnace charges', coating: 'Coating charges', box: 'Boxes', shipment: 'Shipments' },
+  onHold: 'On hold',
+  traceThis: 'Trace this',
+  csv: 'Save as CSV',
+  print: 'Print',
+  csvColumns: { direction: 'Direction', depth: 'Steps away', kind: 'Kind', id: 'Number', via: 'Hangs on', standing: 'Standing', pieces: 'Pieces', detail: 'Detail' },
+  directions: { up: 'up', here: 'here', down: 'down' },
+  loose: (pieces: string) => `${pieces} loose`,
+  foldBoxes: (boxes: string) => `Show ${boxes}`,
+  boxesOf: (boxes: string, pieces: string, lot: string) => `${boxes} with ${pieces} of ${lot}`,
+  standings: {
+    opened: 'opened', open: 'in work', waiting: 'waiting', due: 'due', sorting: 'being sorted', inCharge: 'in a charge', held: 'on hold', onHold: 'on hold', rejected: 'rejected', accepted: 'accepted', released: 'released',
+    toRelease: 'to be released', toPack: 'released', done: 'done', ended: 'left the route', scrapped: 'scrapped', returned: 'returned', reprocessed: 'reprocessed', withdrawn: 'release withdrawn', packed: 'packed', labelled: 'labelled, not read back',
+    printed: 'labelled', readBack: 'label read back', shipped: 'shipped', voided: 'voided', used: 'used', received: 'received', split: 'split', sent: 'sent',
+  } as Readonly<Record<string, string>>,
+};
+export type TraceDeskWords = typeof traceDeskWords;
