@@ -1,6 +1,6 @@
 import { OutsideDomain, requireWhole } from '../../ground/outside-domain.ts';
 import type { Stage } from '../attributes/index.ts';
-import { acceptAt, rejectAt } from '../sequential/index.ts';
+import { acceptAt, linesAt, rejectAt } from '../sequential/index.ts';
 import type { SequentialPlan } from '../sequential/index.ts';
 import { LARGEST_LOT } from './model.ts';
 
@@ -44,20 +44,20 @@ function requireSoundStages(stages: readonly Stage[]): void {
   if (stages.at(-1)?.ac === undefined || stages.at(-1)?.ac === null) throw new OutsideDomain('stages', 'samples of which the last can accept', stages.length);
 }
 
-interface Lines { readonly ac: number | null; readonly re: number | null }
+type Lines = Pick<Stage, 'ac' | 're'>;
 
 function sequentialStages(plan: SequentialPlan): readonly Stage[] {
   const stages: Stage[] = [];
   let done = 0;
-  let now = linesAt(plan, 1);
+  let now = numbersAt(plan, 1);
   while (done < plan.sampleSize) {
     const last = lastLike(plan, now, done + 1);
-    if (last > done) stages.push(stretch(plan, last - done, now));
+    if (last > done) stages.push({ sampleSize: last - done, ...now });
     done = last;
     if (done >= plan.sampleSize) break;
     // The piece at which a line steps is looked at alone, for it may accept.
-    const next = linesAt(plan, done + 1);
-    stages.push(stretch(plan, 1, next));
+    const next = numbersAt(plan, done + 1);
+    stages.push({ sampleSize: 1, ...next });
     done += 1;
     now = next;
   }
@@ -69,18 +69,14 @@ function lastLike(plan: SequentialPlan, now: Lines, from: number): number {
   let [like, unlike] = [from - 1, plan.sampleSize + 1];
   while (unlike - like > 1) {
     const middle = Math.floor((like + unlike) / 2);
-    const { ac, re } = linesAt(plan, middle);
+    const { ac, re } = numbersAt(plan, middle);
     if (ac === now.ac && re === now.re) like = middle;
     else unlike = middle;
   }
   return like;
 }
 
-/** Where so many cannot have been found yet, the number of the cut-off stands in: it is out of reach there as well. */
-function stretch(plan: SequentialPlan, sampleSize: number, { ac, re }: Lines): Stage {
-  return { sampleSize, ac, re: re ?? plan.truncateAc + 1 };
-}
-
-function linesAt(plan: SequentialPlan, looked: number): Lines {
-  return { ac: acceptAt(plan, looked), re: rejectAt(plan, looked) };
+/** Where so many pieces cannot be nonconforming yet, the line stands as drawn: nonconformities that are counted may reach it. */
+function numbersAt(plan: SequentialPlan, looked: number): Lines {
+  return { ac: acceptAt(plan, looked), re: rejectAt(plan, looked) ?? Math.min(Math.ceil(linesAt(plan, looked).reject), plan.truncateAc + 1) };
 }

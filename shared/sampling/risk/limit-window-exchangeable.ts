@@ -21,7 +21,7 @@ export function exchangeableWindow(plan: AttributesPlan, window: number, kinds: 
   const within = withinLimit(plan, window, kinds);
   const [rows, width] = [older * mostFound + 1, newer * mostFound + 1];
 
-  let now = new Float64Array(rows * width);
+  let now: Float64Array = new Float64Array(rows * width);
   let [lots, running] = [0, 1];
   const accepted = shares.reduce((sum, share) => sum + share, 0);
   const oneLotOn = (): Float64Array => {
