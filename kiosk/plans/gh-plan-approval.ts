@@ -10,6 +10,8 @@ import { Follow, link } from '../link/index.ts';
 import '../parts/gh-sheet.ts';
 import '../parts/gh-signature.ts';
 import { tell } from '../parts/tell.ts';
+import './gh-plan-changes.ts';
+import type { PlanDifference } from './write/plan-differences.ts';
 
 const words = plansDeskWords.approve;
 
@@ -20,6 +22,8 @@ const words = plansDeskWords.approve;
 @customElement('gh-plan-approval')
 export class GhPlanApproval extends LitElement {
   @property({ attribute: false }) version: PlanState['versions'][number] | null = null;
+  /** What it changes against the version before; null for a first version. */
+  @property({ attribute: false }) changes: { readonly from: number; readonly differences: readonly PlanDifference[] } | null = null;
   @property({ type: Boolean }) open = false;
   readonly #giving = new Giving(this);
   readonly #session = new Follow(this, () => link.session);
@@ -31,7 +35,9 @@ export class GhPlanApproval extends LitElement {
     const { plan, planVersion } = version;
     return html`<gh-sheet ?open=${this.open} heading=${words.heading(plan.name, planVersion)} close-word=${deskWords.cancel}>
       ${refusalNotice(this.#giving)}
-      <gh-signature meaning=${words.meaning} who="${session.name} (${session.badge})" statement=${words.statement(plan.name, planVersion)} .words=${deskWords.pin} .busy=${this.#giving.busy !== null} @signed=${this.#sign}></gh-signature>
+      <gh-signature meaning=${words.meaning} who="${session.name} (${session.badge})" statement=${words.statement(plan.name, planVersion)} .words=${deskWords.pin} .busy=${this.#giving.busy !== null} @signed=${this.#sign}>
+        ${this.changes === null ? html`<p>${words.first}</p>` : html`<h3>${plansDeskWords.changesFrom(this.changes.from)}</h3><gh-plan-changes .changes=${this.changes.differences} empty=${plansDeskWords.noChanges}></gh-plan-changes>`}
+      </gh-signature>
     </gh-sheet>`;
   }
 

@@ -6,6 +6,7 @@ import { deskStyles } from '../desk/desk-styles.ts';
 import { labels } from '../desk/words.ts';
 import '../parts/gh-table.ts';
 import { partStyles } from '../parts/part-styles.ts';
+import './gh-compare-links.ts';
 import { limitLines, ruleText } from './rule-text.ts';
 
 const words = plansDeskWords.gate;
@@ -18,6 +19,8 @@ const columns = [
 export class GhPlanGates extends LitElement {
   static override styles = [partStyles, deskStyles, css`:host { display: grid; gap: calc(2 * var(--pad)); }`];
   @property({ attribute: false }) plan: InspectionPlan | null = null;
+  /** The page of this version, `PLAN/version`, which a comparison leads back to. */
+  @property() from = '';
 
   override render() {
     return this.plan?.gates.map((gate, at) => html`<section aria-labelledby="gate-${at}"><h3 id="gate-${at}">${at + 1}. ${gate.name}</h3>${this.#gate(gate)}</section>`);
@@ -28,7 +31,7 @@ export class GhPlanGates extends LitElement {
     const rows = characteristics.map((characteristic) => ({
       key: characteristic.id,
       cells: {
-        characteristic: characteristic.name, method: characteristic.method, limits: limitLines(characteristic).map((line) => html`<div>${line}</div>`), rule: ruleText(characteristic),
+        characteristic: characteristic.name, method: characteristic.method, limits: limitLines(characteristic).map((line) => html`<div>${line}</div>`), rule: html`<div>${ruleText(characteristic)}</div><gh-compare-links .characteristic=${characteristic} from=${this.from}></gh-compare-links>`,
         destructive: characteristic.destructive ? words.destructive : words.kept,
       },
     }));

@@ -1,5 +1,7 @@
 import { LitElement, css, html } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { mayGive } from '../../shared/traveller/index.ts';
+import { planWritingWords } from '../../shared/words/plan-writing.en.ts';
 import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
 import { askedNotice } from '../desk/asked-notice.ts';
 import { Asked } from '../desk/asked.ts';
@@ -8,10 +10,11 @@ import '../desk/gh-first-steps.ts';
 import { showFigure, showList } from '../desk/show.ts';
 import { SortedTable, type DeskRow } from '../desk/sorted-table.ts';
 import { deskWords, labels } from '../desk/words.ts';
-import { link } from '../link/index.ts';
+import { Follow, link } from '../link/index.ts';
 import '../parts/gh-state-mark.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { planPath, type CatalogueView } from './catalogue-view.ts';
+import './gh-own-drafts.ts';
 
 const words = plansDeskWords.list;
 const columns = [
@@ -24,11 +27,13 @@ const columns = [
 export class GhPlanList extends LitElement {
   static override styles = [partStyles, deskStyles, css`:host { display: grid; gap: calc(2 * var(--pad)); }`];
   readonly #catalogue = new Asked<CatalogueView>(this, { key: () => '/api/catalogue', read: (path) => link.ask(path), topics: ['catalogue'] });
+  readonly #session = new Follow(this, () => link.session);
   readonly #table = new SortedTable(this);
 
   override render() {
     const { value } = this.#catalogue;
-    return html`${askedNotice(this.#catalogue)}<gh-first-steps></gh-first-steps>${value === null ? '' : this.#table.table(words.caption, columns, value.plans.map(rowOf), { empty: words.empty, file: 'plans' })}`;
+    return html`${askedNotice(this.#catalogue)}<gh-first-steps></gh-first-steps><gh-own-drafts badge=${this.#session.value?.badge ?? ''}></gh-own-drafts>
+      ${mayGive('draftPlan', this.#session.value?.roles ?? []) ? html`<p class="screen-only"><a href="/plans/new">${planWritingWords.newPlan.start}</a></p>` : ''} ${value === null ? '' : this.#table.table(words.caption, columns, value.plans.map(rowOf), { empty: words.empty, file: 'plans' })}`;
   }
 }
 

@@ -1,6 +1,6 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { mayGive, type PlanState } from '../../shared/traveller/index.ts';
+import { mayGive, type InspectionPlan, type PlanState } from '../../shared/traveller/index.ts';
 import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
 import { askedNotice } from '../desk/asked-notice.ts';
 import { Asked } from '../desk/asked.ts';
@@ -13,27 +13,46 @@ import '../parts/gh-state-mark.ts';
 import '../parts/gh-tabs.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { planPath } from './catalogue-view.ts';
-import { planChanges } from './draft-fields.ts';
 import './gh-plan-approval.ts';
 import './gh-plan-at-size.ts';
-import './gh-plan-draft.ts';
+import './gh-plan-changes.ts';
 import './gh-plan-gates.ts';
+import './gh-plan-history.ts';
+import { OwnTables } from './own-tables.ts';
+import type { keptDraft } from './write/draft-store.ts';
+import type { PlanDifference } from './write/plan-differences.ts';
 
 const words = plansDeskWords;
 type Version = PlanState['versions'][number];
+type Differ = (before: InspectionPlan, after: InspectionPlan) => readonly PlanDifference[];
 
-/** One plan: its versions, the gates of the one chosen, what it asks of a lot, what changed, its approvals. */
+/** One plan: its versions, what changed in the one chosen, its gates, what it asks of a lot, its signatures, the lots under it. Or the writing of its next version. */
 @customElement('gh-plan-page')
 export class GhPlanPage extends LitElement {
-  static override styles = [partStyles, deskStyles, css`:host { display: grid; gap: calc(2 * var(--pad)); }`];
+  static override styles = [partStyles, deskStyles, css`
+    :host { display: grid; gap: calc(2 * var(--pad)); grid-template-columns: minmax(0, 1fr); }
+    .keys a { min-block-size: 44px; display: inline-flex; align-items: center; }
+  `];
   @property() plan = '';
   @property() chosen = '';
-  @property({ type: Boolean }) drafting = false;
+  /** Where the writing is, `gate/characteristic`; null where nothing is written. */
+  @property({ attribute: false }) writing: string | null = null;
   @state() private approves = false;
+  @state() private differ: Differ | null = null;
+  @state() private kept: typeof keptDraft | null = null;
   readonly #plan = new Asked<{ readonly state: PlanState | null }>(this, {
     key: () => this.plan, read: (id) => link.ask(`/api/states?stream=${encodeURIComponent(`plan:${id}`)}`), topics: ['catalogue'], streams: () => [`plan:${this.plan}`],
   });
   readonly #session = new Follow(this, () => link.session);
+  readonly #tables = new OwnTables(this);
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.#fetchWriting();
+  }
+  protected override updated(changed: PropertyValues<this>): void {
+    if (changed.has('plan')) this.approves = false;
+  }
 
   override render() {
     const { value } = this.#plan;
@@ -41,13 +60,16 @@ export class GhPlanPage extends LitElement {
     if (value === null) return html`${back}${askedNotice(this.#plan)}`;
     const versions = value.state?.versions ?? [];
     const version = versions.find(({ planVersion }) => String(planVersion) === this.chosen) ?? versions.find(({ inForce }) => inForce) ?? versions.at(-1);
+    if (this.writing !== null) return html`${back}${this.#writing(version ?? null, versions)}`;
     const unknown = words.unknown(this.plan);
     if (version === undefined) return html`${back}<gh-notice kind="empty" happened=${unknown.happened} next=${unknown.next}></gh-notice>`;
-    if (this.drafting) return html`${back}<gh-plan-draft .version=${version}></gh-plan-draft>`;
-    return html`${back} ${askedNotice(this.#plan)} ${this.#head(version, versions)} ${this.#changes(version, versions)}
-      <gh-plan-gates .plan=${version.plan}></gh-plan-gates>
-      ${version.plan.appliesTo === 'lot' ? html`<gh-plan-at-size .plan=${version.plan}></gh-plan-at-size>` : nothing}
-      <gh-plan-approval .version=${version} ?open=${this.approves} @sheet-closed=${this.#closed} @plan-approved=${this.#closed}></gh-plan-approval>`;
+    const changes = this.#changes(version, versions);
+    return html`${back} ${askedNotice(this.#plan)} ${this.#head(version, versions)}
+      ${changes === null ? nothing : html`<section class="sheet" aria-labelledby="changes"><h3 id="changes">${words.changesFrom(changes.from)}</h3><gh-plan-changes .changes=${changes.differences} empty=${words.noChanges}></gh-plan-changes></section>`}
+      <gh-plan-at-size .plan=${version.plan} .version=${version.planVersion} .tables=${this.#tables.tables}></gh-plan-at-size>
+      <gh-plan-gates .plan=${version.plan} from="${version.plan.id}/${version.planVersion}"></gh-plan-gates>
+      <gh-plan-history .versions=${versions} .differ=${this.differ}></gh-plan-history>
+      <gh-plan-approval .version=${version} .changes=${changes} ?open=${this.approves} @sheet-closed=${this.#closed} @plan-approved=${this.#closed}></gh-plan-approval>`;
   }
 
   #head(version: Version, versions: readonly Version[]) {
@@ -68,13 +90,27 @@ export class GhPlanPage extends LitElement {
         </div></section>`;
   }
 
-  /** A draft is read by what it changes. */
+  #writing(version: Version | null, versions: readonly Version[]) {
+    const badge = this.#session.value?.badge ?? '';
+    if (!mayGive('draftPlan', this.#session.value?.roles ?? [])) return html`<p class="soft">${words.approve.mayNot}</p>`;
+    if (this.kept === null) return nothing;
+    const begins = version?.plan ?? this.kept(badge, this.plan)?.before ?? null;
+    const unknown = words.unknown(this.plan);
+    if (begins === null) return html`<gh-notice kind="empty" happened=${unknown.happened} next=${unknown.next}></gh-notice>`;
+    return html`<gh-plan-writing .begins=${begins} .from=${version?.planVersion ?? null} .versions=${versions} .tables=${this.#tables.tables} place=${this.writing ?? ''}></gh-plan-writing>`;
+  }
+
+  /** A version is read by what it changes. */
   #changes(version: Version, versions: readonly Version[]) {
     const before = versions.filter(({ planVersion }) => planVersion < version.planVersion).at(-1);
-    if (before === undefined) return nothing;
-    const changes = planChanges(before.plan, version.plan);
-    return html`<section class="sheet" aria-labelledby="changes"><h3 id="changes">${words.changesFrom(before.planVersion)}</h3>
-      ${changes.length === 0 ? html`<p class="soft">${words.noChanges}</p>` : html`<ul class="lines">${changes.map(({ where, from, to }) => html`<li>${words.change(where, from, to)}</li>`)}</ul>`}</section>`;
+    return before === undefined || this.differ === null ? null : { from: before.planVersion, differences: this.differ(before.plan, version.plan) };
+  }
+
+  /** Writing and comparing versions bring the sampling tables along, so they come after the page. */
+  async #fetchWriting(): Promise<void> {
+    const [{ planDifferences }, { keptDraft: kept }] = await Promise.all([import('./write/plan-differences.ts'), import('./write/draft-store.ts'), import('./write/gh-plan-writing.ts')]);
+    this.differ = planDifferences;
+    this.kept = kept;
   }
 
   readonly #closed = (): void => {

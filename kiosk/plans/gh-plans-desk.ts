@@ -30,6 +30,7 @@ export class GhPlansDesk extends LitElement {
   // Fetched with the desk but not before it: comparing works without a network, and brings the whole sampling engine.
   protected override firstUpdated(): void {
     void import('./compare/gh-plan-compare.ts');
+    void import('./write/gh-new-plan.ts');
   }
 
   override render() {
@@ -46,7 +47,8 @@ export class GhPlansDesk extends LitElement {
     if (part === 'catalogue') return this.#catalogue(second, third);
     if (part === 'compare') return html`<gh-plan-compare .query=${this.route?.query ?? new URLSearchParams()}></gh-plan-compare>`;
     if (part === 'switching') return html`<gh-switching-states stream=${this.route?.query.get('state') ?? ''}></gh-switching-states>`;
-    return first === 'plan' && second !== '' ? html`<gh-plan-page plan=${second} chosen=${third} ?drafting=${this.route?.query.has('draft') ?? false}></gh-plan-page>` : html`<gh-plan-list></gh-plan-list>`;
+    if (first === 'new') return mayGive('draftPlan', this.#session.value?.roles ?? []) ? html`<p class="screen-only"><a href="/plans">${words.back}</a></p><gh-new-plan></gh-new-plan>` : html`<p class="soft">${words.approve.mayNot}</p>`;
+    return first === 'plan' && second !== '' ? html`<gh-plan-page plan=${second} chosen=${third} .writing=${this.route?.query.get('draft') ?? null}></gh-plan-page>` : html`<gh-plan-list></gh-plan-list>`;
   }
 
   #catalogue(kind: string, id: string) {

@@ -1,9 +1,7 @@
-import type { Characteristic } from '../traveller/index.ts';
-
 /** What the plans desk says. */
 export const plansDeskWords = {
   title: 'Plans',
-  parts: { list: 'Plans', switching: 'Switching states', catalogue: 'Catalogue' },
+  parts: { list: 'Plans', compare: 'Compare', tables: 'Tables', switching: 'Switching states', catalogue: 'Catalogue' },
   partsLabel: 'Parts of the plans desk',
   list: {
     caption: 'Inspection plans', empty: 'No plan has been drafted yet. Lots can be opened once their plan is in force.',
@@ -24,48 +22,19 @@ export const plansDeskWords = {
     columns: { characteristic: 'Characteristic', method: 'Method', limits: 'Limits', rule: 'Sampling rule', destructive: 'Pieces' },
     destructive: 'used up', kept: 'kept',
   },
-  kinds: { measured: 'measured', counted: 'counted', graded: 'graded', confirmed: 'confirmed' } satisfies Record<Characteristic['kind'], string>,
-  limits: {
-    target: (value: string) => `target ${value}`, press: (percent: string) => `from the powder: target weight ± ${percent} %`,
-    grade: (worst: string, scale: string) => `${worst} or better of ${scale}`, kindsOf: (findingClass: string, names: string) => `${findingClass}: ${names}`,
-  },
-  rules: {
-    attributes: (level: string, aql: string, rule: string) => `Single sampling by attributes, level ${level}, AQL ${aql}; switching by ${rule}`,
-    classAql: (findingClass: string, aql: string) => `${findingClass} ${aql} %`,
-    variables: (level: string, aql: string) => `By variables, s-method, level ${level}, AQL ${aql} %`,
-    fixed: (n: string, mean: boolean) => `${n} pieces, ${mean ? 'their mean' : 'each'} within the limits`,
-    barrels: (barrels: string, each: string, mean: boolean) => `${barrels} barrels drawn, ${each} from each, ${mean ? 'the mean' : 'every result'} within the limits`,
-    positions: (positions: string, each: string, mean: boolean) => `At ${positions}, ${each} from each, ${mean ? 'the mean' : 'every result'} within the limits`,
-    everyPiece: (percent: string) => `Every piece; those outside are ejected, at most ${percent} %`,
-    interval: (n: string, every: string) => `${n} pieces each time ${every} more are made; none found`,
-    once: 'Confirmed once',
-  },
-  lotSize: 'Lot size', lotSizeHint: 'See what each rule asks for at this size.', lotSizeWrong: 'A whole number from 2 to 1,000,000.',
+  lotSize: 'Lot size', lotSizeHint: 'See what each rule asks for at this size.', lotSizeWrong: 'A whole number from 2 to 1,000,000,000.',
   atSize: {
-    caption: (pieces: string) => `What a lot of ${pieces} asks for`, empty: 'No characteristic of this plan is sampled by the tables.',
-    columns: { gate: 'Gate', characteristic: 'Characteristic', class: 'Class', severity: 'Inspection', letter: 'Letter', n: 'n', accept: 'Accept', reject: 'Reject', note: 'Note' },
-    ac: (ac: string) => `Ac\u00a0${ac}`, re: (re: string) => `Re\u00a0${re}`, k: (k: string) => `k\u00a0${k}`, m: (m: string) => `M\u00a0${m}\u00a0%`,
-    arrow: (from: string, to: string) => `arrow from ${from} to ${to}`, everyPiece: 'every piece', gap: 'between Ac and Re: accept this lot, back to normal',
-    unreachable: 'no plan at this size', reducedSource: 'Reduced plans by MIL-STD-105E Table II-C', noReduced: 'no reduced plan is held for variables; normal is used', all: 'all',
+    caption: (pieces: string) => `What a lot of ${pieces} asks for`, empty: 'Nothing in this plan depends on the size of a lot.',
+    columns: { gate: 'Gate', characteristic: 'Characteristic' },
   },
-  draft: {
-    start: 'Draft a new version', title: (plan: string, version: number) => `New version of ${plan}, from version ${version}`,
-    lead: 'Change AQLs, limits and numbers of pieces. Gates and characteristics stay as they are.',
-    why: 'Why it is changed', whyHint: 'Stands in the plan’s history.', whyMissing: 'Say why.', nothing: 'Nothing was changed yet.', changed: (count: string) => `Changed: ${count}`,
-    save: 'Draft it', saved: (version: string) => `Version ${version} is drafted. It comes into force when two engineers have approved it.`,
-    fields: {
-      lower: 'Lower limit', upper: 'Upper limit', target: 'Target', aql: 'AQL, %', aqlClass: (findingClass: string) => `AQL ${findingClass}, %`, n: 'n', each: 'Results from each', barrels: 'Barrels',
-      ejectAtMostPercent: 'Ejected at most, %', everyPieces: 'A look every', worstAccepted: 'Worst accepted', pressTolerancePercent: 'Press tolerance, ± %',
-    },
-    was: (value: string) => `was ${value}`, wrongNumber: 'A number.', wrongWhole: 'A whole number from 1.', wrongAql: (known: string) => `One of ${known}.`, wrongRating: (scale: string) => `One of ${scale}.`, wrongNegative: '0 or more.',
-  },
+  draft: { start: 'Write a new version' },
   approve: {
     start: 'Approve this version', heading: (plan: string, version: number) => `Approve ${plan}, version ${version}`, meaning: 'Plan approved by',
     statement: (plan: string, version: number) => `I have read version ${version} of ${plan} and approve it. It comes into force with the second of two engineers’ approvals.`,
+    first: 'This is the first version; there is none to compare it with.',
     yours: 'You have approved this version; a second engineer is needed.', mayNot: 'Only quality engineers approve plans.',
   },
-  changesFrom: (version: number) => `What changed from version ${version}`, noChanges: 'Nothing in the gates was changed.',
-  change: (where: string, from: string, to: string) => `${where}: ${from} → ${to}`,
+  changesFrom: (version: number) => `What changed from version ${version}`, noChanges: 'Nothing was changed.',
   switching: {
     caption: 'Switching states: one a product, gate, characteristic and class', empty: 'No lot has been judged yet. A state begins, on normal, with the first.',
     columns: { product: 'Product', gate: 'Gate', characteristic: 'Characteristic', class: 'Class', severity: 'Inspection', score: 'Score', inRow: 'Accepted in a row', recent: 'Last lots', moved: 'Why it moved' },

@@ -1,0 +1,9 @@
+import { readNumber } from '../desk/show.ts';
+
+const largestLot = 1_000_000_000;
+
+/** The lot size typed; null where there is none. */
+export function sizeOf(text: string): number | null {
+  const size = readNumber(text);
+  return size !== null && Number.isInteger(size) && size >= 2 && size <= largestLot ? size : null;
+}

@@ -1,0 +1,102 @@
+import { FINDING_CLASSES, type Characteristic, type Counted, type Measured, type NonconformityKind, type SubjectKind } from '../../../shared/traveller/index.ts';
+import { planWritingWords } from '../../../shared/words/plan-writing.en.ts';
+import { labels } from '../../desk/words.ts';
+import { choiceField, linesField, maybeNumberField, numberField, textField, wholeField, within, yesNoField, type EditField } from './edit-field.ts';
+import { ruleFields, type LoadedTable } from './rule-fields.ts';
+import { rulesFor, withRule } from './rule-choices.ts';
+
+const words = planWritingWords.characteristic;
+const FACTORS = ['linearShrinkagePercent', 'sinteredDensityGPerCm3', 'binderPercent'] as const;
+
+/** The three forms of a characteristic: what it is, what it is judged against, how it is sampled. */
+export interface CharacteristicForms {
+  readonly what: readonly EditField<Characteristic>[];
+  readonly limits: readonly EditField<Characteristic>[];
+  readonly rule: readonly EditField<Characteristic>[];
+}
+
+export function characteristicForms(characteristic: Characteristic, subject: SubjectKind, tables: readonly LoadedTable[]): CharacteristicForms {
+  const unit = characteristic.kind === 'measured' ? characteristic.unit : '';
+  const names = rulesFor({ kind: characteristic.kind, subject });
+  const rules = names.includes(characteristic.sampling.rule) ? names : [...names, characteristic.sampling.rule];
+  return {
+    what: [
+      textField('name', words.name, characteristic.name, (name) => ({ ...characteristic, name })),
+      textField('method', words.method, characteristic.method, (method) => ({ ...characteristic, method }), { most: 100, hint: words.methodHint }),
+      yesNoField('destructive', words.pieces, characteristic.destructive, words.usedUp, words.kept, (destructive) => ({ ...characteristic, destructive })),
+    ],
+    limits: limitFields(characteristic, subject),
+    rule: [
+      choiceField('rule', words.rule, 'tiles', characteristic.sampling.rule, rules.map((rule) => ({ value: rule, text: words.rules[rule] })), (chosen) => {
+        const rule = rules.find((each) => each === chosen);
+        return rule === undefined || rule === characteristic.sampling.rule ? characteristic : withRule(characteristic, rule) ?? characteristic;
+      }),
+      ...ruleFields(characteristic.sampling, unit, tables).map((field) => within<Characteristic['sampling'], Characteristic>(field, `${characteristic.sampling.rule}.`, (rule) => withSampling(characteristic, rule))),
+    ],
+  };
+}
+
+/** All fields of a characteristic one after the other. */
+export function characteristicFields(characteristic: Characteristic, subject: SubjectKind, tables: readonly LoadedTable[]): readonly EditField<Characteristic>[] {
+  const { what, limits, rule } = characteristicForms(characteristic, subject, tables);
+  return [...what, ...limits, ...rule];
+}
+
+function limitFields(characteristic: Characteristic, subject: SubjectKind): readonly EditField<Characteristic>[] {
+  switch (characteristic.kind) {
+    case 'measured': return measuredFields(characteristic, subject);
+    case 'counted': return characteristic.kinds.flatMap((kind, at) => kindFields(kind).map((field) => within<NonconformityKind, Characteristic>(field, `kinds.${at}.`, (changed) => ({ ...characteristic, kinds: characteristic.kinds.with(at, changed) }))));
+    case 'graded': return [
+      linesField('scale', words.scale, characteristic.scale, (scale) => ({ ...characteristic, scale }), { least: 1, most: 24, hint: words.scaleHint }),
+      choiceField('worstAccepted', words.worstAccepted, 'choice', characteristic.worstAccepted, [...new Set([...characteristic.scale, characteristic.worstAccepted])].map((rating) => ({ value: rating, text: rating })), (worstAccepted) => ({ ...characteristic, worstAccepted })),
+    ];
+    case 'confirmed': return [textField('statement', words.statement, characteristic.statement, (statement) => ({ ...characteristic, statement }), { most: 200, hint: words.statementHint })];
+  }
+}
+
+function measuredFields(measured: Measured, subject: SubjectKind): readonly EditField<Characteristic>[] {
+  const { unit, entry } = measured;
+  const limit = (name: 'lower' | 'target' | 'upper') => maybeNumberField<Characteristic>(name, words[name], measured[name], (value) => ({ ...measured, [name]: value }), {}, { unit });
+  return [
+    textField('unit', words.unit, unit, (changed) => ({ ...measured, unit: changed }), { most: 12 }),
+    wholeField('decimals', words.decimals, measured.decimals, (decimals) => ({ ...measured, decimals }), { least: 0, most: 6 }),
+    limit('lower'), limit('target'), limit('upper'),
+    ...(subject === 'lot' || measured.pressTolerancePercent !== null ? [maybeNumberField<Characteristic>('pressTolerancePercent', words.pressTolerance, measured.pressTolerancePercent, (pressTolerancePercent) => ({ ...measured, pressTolerancePercent }), { above: 0, below: 100 }, { unit: '± %', hint: words.pressToleranceHint })] : []),
+    numberField('plausible.least', words.plausibleLeast, measured.plausible.least, (least) => ({ ...measured, plausible: { ...measured.plausible, least } }), {}, { unit, hint: words.plausibleHint }),
+    numberField('plausible.most', words.plausibleMost, measured.plausible.most, (most) => ({ ...measured, plausible: { ...measured.plausible, most } }), {}, { unit }),
+    textField('gaugeKind', words.gaugeKind, measured.gaugeKind ?? '', (gaugeKind) => ({ ...measured, gaugeKind: gaugeKind === '' ? null : gaugeKind }), { most: 60, mayBeEmpty: true, hint: words.gaugeKindHint }),
+    choiceField('decisionRule', words.decisionRule, 'tiles', measured.decisionRule, (['simple', 'guardedAcceptance'] as const).map((value) => ({ value, text: words.decisionRules[value] })), (value) => ({ ...measured, decisionRule: value === 'simple' ? 'simple' : 'guardedAcceptance' })),
+    choiceField('entry', words.entry, 'tiles', entry.how, (['direct', 'crater', 'shrinkage'] as const).map((value) => ({ value, text: words.entries[value] })), (how) => ({ ...measured, entry: how === entry.how ? entry : how === 'crater' ? { how, ballDiameterMm: 30 } : how === 'shrinkage' ? { how, dieMm: 25 } : { how: 'direct' } })),
+    ...(entry.how === 'crater' ? [numberField<Characteristic>('entry.ball', words.ball, entry.ballDiameterMm, (ballDiameterMm) => ({ ...measured, entry: { how: 'crater', ballDiameterMm } }), { above: 0 }, { unit: 'mm' })] : []),
+    ...(entry.how === 'shrinkage' ? [numberField<Characteristic>('entry.die', words.die, entry.dieMm, (dieMm) => ({ ...measured, entry: { how: 'shrinkage', dieMm } }), { above: 0 }, { unit: 'mm' })] : []),
+    ...(subject === 'batch' || measured.factor !== null ? [choiceField<Characteristic>('factor', words.factor, 'choice', measured.factor ?? '', [{ value: '', text: words.noFactor }, ...FACTORS.map((value) => ({ value, text: labels.factors[value] }))], (value) => ({ ...measured, factor: FACTORS.find((each) => each === value) ?? null }))] : []),
+  ];
+}
+
+function kindFields(kind: NonconformityKind): readonly EditField<NonconformityKind>[] {
+  return [
+    textField('code', words.kindCode, kind.code, (code) => ({ ...kind, code: code.toUpperCase() }), { most: 8 }),
+    textField('name', words.kindName, kind.name, (name) => ({ ...kind, name }), { most: 60 }),
+    choiceField('class', words.kindClass, 'choice', kind.class, FINDING_CLASSES.map((value) => ({ value, text: labels.findingClasses[value] })), (value) => ({ ...kind, class: FINDING_CLASSES.find((each) => each === value) ?? kind.class })),
+  ];
+}
+
+/** One more kind of nonconformity, to be named. */
+export function withNewKind(counted: Counted): Counted {
+  const taken = new Set(counted.kinds.map(({ code }) => code));
+  const code = Array.from({ length: counted.kinds.length + 1 }, (_, at) => `N${at + 1}`).find((each) => !taken.has(each)) ?? 'N';
+  return { ...counted, kinds: [...counted.kinds, { code, name: words.newKind, class: counted.kinds.at(-1)?.class ?? 'major' }] };
+}
+export function withoutKind(counted: Counted, at: number): Counted {
+  return { ...counted, kinds: counted.kinds.toSpliced(at, 1) };
+}
+
+/** The field only makes rules of the same name, so the kind of characteristic goes on allowing it. */
+function withSampling(characteristic: Characteristic, rule: Characteristic['sampling']): Characteristic {
+  switch (characteristic.kind) {
+    case 'measured': return rule.rule === 'variables' || rule.rule === 'fixed' || rule.rule === 'barrels' || rule.rule === 'positions' || rule.rule === 'everyPiece' ? { ...characteristic, sampling: rule } : characteristic;
+    case 'counted': return rule.rule === 'attributes' || rule.rule === 'limitingQuality' || rule.rule === 'zeroAcceptance' || rule.rule === 'twoPoint' || rule.rule === 'sequential' || rule.rule === 'interval' ? { ...characteristic, sampling: rule } : characteristic;
+    case 'graded': return rule.rule === 'fixed' || rule.rule === 'barrels' || rule.rule === 'positions' ? { ...characteristic, sampling: rule } : characteristic;
+    case 'confirmed': return characteristic;
+  }
+}

@@ -1,0 +1,25 @@
+import { CAUTIONS, ROLES, SUBJECT_KINDS, type GatePlan, type InspectionPlan } from '../../../shared/traveller/index.ts';
+import { cautions } from '../../../shared/words/cautions.en.ts';
+import { planWritingWords } from '../../../shared/words/plan-writing.en.ts';
+import { labels } from '../../desk/words.ts';
+import { choiceField, severalField, textField, type EditField } from './edit-field.ts';
+
+const words = planWritingWords.gate;
+
+/** What can be said about a gate besides its characteristics. Only a lot's plan may have gates worked on another subject. */
+export function gateFields(gate: GatePlan, { appliesTo }: Pick<InspectionPlan, 'appliesTo'>): readonly EditField<GatePlan>[] {
+  return [
+    textField('name', words.name, gate.name, (name) => ({ ...gate, name }), { most: 60 }),
+    textField('bench', words.bench, gate.bench, (bench) => ({ ...gate, bench }), { most: 60, hint: words.benchHint }),
+    ...(appliesTo !== 'lot' ? [] : [choiceField<GatePlan>('workedOn', words.workedOn, 'tiles', gate.workedOn, SUBJECT_KINDS.map((kind) => ({ value: kind, text: labels.subjectKinds[kind] })), (chosen) => {
+      const workedOn = SUBJECT_KINDS.find((each) => each === chosen) ?? gate.workedOn;
+      return workedOn === gate.workedOn ? gate : { ...gate, workedOn, characteristics: workedOn === appliesTo ? gate.characteristics : [] };
+    }, { hint: words.workedOnHint })]),
+    severalField('roles', words.roles, gate.roles, ROLES.map((role) => ({ value: role, text: labels.roles[role] })), (chosen) => ({ ...gate, roles: ROLES.filter((role) => chosen.includes(role)) })),
+    severalField('cautions', words.cautions, gate.cautions, CAUTIONS.map((caution) => ({ value: caution, text: cautions[caution] })), (chosen) => ({ ...gate, cautions: CAUTIONS.filter((caution) => chosen.includes(caution)) })),
+  ];
+}
+/** What can be said about a plan as a whole. */
+export function planFields(plan: InspectionPlan): readonly EditField<InspectionPlan>[] {
+  return [textField('name', words.planName, plan.name, (name) => ({ ...plan, name }))];
+}

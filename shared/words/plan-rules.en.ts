@@ -1,0 +1,48 @@
+import type { AskedNote } from '../traveller/plan/asked-at-size.ts';
+
+/** Sampling rules and limits of a plan as sentences, on the screen and on paper. Figures come in written. */
+export const planRuleWords = {
+  rules: {
+    attributes: (samples: 'single' | 'double' | 'multiple', level: string, aql: string, rule: string) => `${{ single: 'Single', double: 'Double', multiple: 'Multiple' }[samples]} sampling by attributes, level ${level}, AQL ${aql}; switching by ${rule}`,
+    nonconformities: 'nonconformities per 100 pieces are counted',
+    skipLot: (clearance: string, oneIn: string) => `after ${clearance} accepted in a row, one lot in ${oneIn} is inspected`,
+    ownTable: (severity: string, id: string) => `${severity} by our own table ${id}`,
+    classAql: (findingClass: string, aql: string, perHundred: boolean) => `${findingClass} ${aql}${perHundred ? '' : ' %'}`,
+    limitingQuality: (lq: string, risk: string) => `For lots on their own: limiting quality ${lq}, accepted with at most ${risk} %`,
+    zeroAcceptance: (lq: string, risk: string) => `Ac 0 throughout: limiting quality ${lq}, accepted with at most ${risk} %`,
+    twoPoint: (double: boolean, points: string) => `Smallest ${double ? 'double' : 'single'} plan through two points; ${points}`,
+    sequential: (points: string) => `Piece by piece (sequential); ${points}`,
+    classPoints: (findingClass: string, points: string) => `${findingClass}: ${points}`,
+    points: (p1: string, producer: string, p2: string, consumer: string) => `${p1} % refused with at most ${producer} %, ${p2} % accepted with at most ${consumer} %`,
+    variables: (level: string, aql: string) => `By variables, level ${level}, AQL ${aql}`,
+    variablesPoints: (points: string) => `By variables, smallest plan through two points: ${points}`,
+    separate: (lower: string, upper: string) => `${lower} % below, ${upper} % above, each limit on its own`, percent: (value: string) => `${value} %`,
+    sMethod: 's-method', sigmaMethod: (sigma: string, unit: string) => `σ-method, σ = ${sigma} ${unit}`, formK: 'form k', formM: 'form M',
+    fixed: (n: string, mean: boolean) => `${n} pieces, ${mean ? 'their mean' : 'each'} within the limits`,
+    barrels: (barrels: string, each: string, mean: boolean) => `${barrels} barrels drawn, ${each} from each, ${mean ? 'the mean' : 'every result'} within the limits`,
+    positions: (positions: string, each: string, mean: boolean) => `At ${positions}, ${each} from each, ${mean ? 'the mean' : 'every result'} within the limits`,
+    everyPiece: (percent: string) => `Every piece; those outside are ejected, at most ${percent} %`,
+    interval: (n: string, every: string) => `${n} pieces each time ${every} more are made; none found`,
+    once: 'Confirmed once',
+  },
+  /** What a rule asks of a lot of some size, line by line. */
+  asked: {
+    columns: { class: 'Class', severity: 'Inspection', letter: 'Letter', n: 'Pieces', samples: 'Samples, with Ac and Re', rest: 'Judged by', note: 'Note' },
+    sample: (n: string, ac: string, re: string) => `n\u00a0${n}\u00a0\u00a0Ac\u00a0${ac}\u00a0\u00a0Re\u00a0${re}`, noAcceptance: '#', k: (k: string) => `k\u00a0${k}`, m: (m: string) => `M\u00a0${m}\u00a0%`,
+    lines: (slope: string, h1: string, h2: string) => `accept to ${slope}\u00a0n − ${h1}, reject from ${slope}\u00a0n + ${h2}`, ofLimit: { lower: 'lower limit', upper: 'upper limit' }, arrow: (from: string, to: string) => `arrow from ${from} to ${to}`,
+    limitsOnly: 'within the limits', table: (name: string) => `Table ${name}`, all: 'all',
+  },
+  notes: {
+    everyPiece: 'every piece', gap: 'between Ac and Re: accept this lot, back to normal', unreachable: 'no plan at this size', noReducedVariables: 'no reduced plan is held for variables; normal is used',
+    measuredWhole: 'below three pieces each is measured and lies within the limits', cutOff: 'looked at piece by piece; cut off at this many', skipLot: 'after a run of good lots some are passed over', noDesign: 'no plan of 5,000 pieces or fewer meets both points',
+    reducedFromTableIIC: 'reduced plans by MIL-STD-105E Table II-C; ISO 2859-1 Table 2-C could not be confirmed', doubleFromMemory: 'double tables written from memory, checked by computation only',
+    multipleFromMemory: 'multiple tables written from memory, seen in part', cellUnconfirmed: 'this cell is one of the least certain: check it against your copy of the standard', noMultipleReduced: 'no table of reduced multiple plans is held; the double one is used',
+    useSingle: 'the table says to use the single plan', useDouble: 'the table says to use the double plan', ownTable: 'from our own copy of the table',
+  } satisfies Record<AskedNote, string>,
+  limits: {
+    target: (value: string) => `target ${value}`, press: (percent: string) => `from the powder: target weight ± ${percent} %`,
+    grade: (worst: string, scale: string) => `${worst} or better of ${scale}`, kindsOf: (findingClass: string, names: string) => `${findingClass}: ${names}`,
+    crater: (ball: string) => `from two crater diameters, ball ${ball} mm`, shrinkage: (die: string) => `from the piece and its die, ${die} mm`,
+  },
+};
+export type PlanRuleWords = typeof planRuleWords;
