@@ -33,7 +33,7 @@ export interface DoubleDesign {
  * @returns `tooLarge` where more than LARGEST_DOUBLE pieces would be needed, `lotTooSmall` where the lot has too few for any such plan
  * @throws OutsideDomain as `twoPointSingle`, or for a ratio outside its range
  * @see Neyman & Pearson, Phil. Trans. Royal Society A 231 (1933) 289, for the bound; Re1 = Re2 as in NIST/SEMATECH e-Handbook 6.2.4
- * @example twoPointDouble({ p1: 0.01, producerRisk: 0.05, p2: 0.05, consumerRisk: 0.1, model: { kind: 'binomial' } })
+ * @example twoPointDouble({ p1: 0.01, producerRisk: 0.05, p2: 0.05, consumerRisk: 0.1, model: { kind: 'binomial' } }) // 69 and 69, Ac 0 and 3
  */
 export function twoPointDouble({ model, ratio = 1, ...points }: RiskPoints & { readonly model: RiskModel; readonly ratio?: number }): DoubleDesign | NoDesign {
   requireFinite('ratio', ratio, 0.1, 10);
@@ -60,9 +60,10 @@ function leastAverage(aim: Aim, n1: number, n2: number): Numbers | null {
   const nothing = NOTHING * Math.min(producerRisk, consumerRisk);
   const highest = counts === 'pieces' ? all : Number.MAX_SAFE_INTEGER - 1;
   const from = firstTrue((total) => good.atMost(total, all) > nothing, 0, highest);
-  const to = Math.min(highest, firstTrue((total) => good.moreThan(total, all) <= nothing, from, highest));
   const mostAc2 = firstTrue((total) => bad.atMost(total, all) > consumerRisk, 0, highest) - 1;
   const mostAc1 = firstTrue((found) => bad.atMost(found, n1) > consumerRisk, 0, highest) - 1;
+  // Ac2 stands above Ac1 even where good goods hardly ever have so many.
+  const to = Math.min(highest, Math.max(mostAc1 + 1, firstTrue((total) => good.moreThan(total, all) <= nothing, from, highest)));
   const ofGood = run(good.exactly, all, from, to);
   const ofBad = run(bad.exactly, all, from, to);
   let best: (Numbers & { readonly goesOn: number }) | null = null;

@@ -48,18 +48,13 @@ type Lines = Pick<Stage, 'ac' | 're'>;
 
 function sequentialStages(plan: SequentialPlan): readonly Stage[] {
   const stages: Stage[] = [];
-  let done = 0;
-  let now = numbersAt(plan, 1);
-  while (done < plan.sampleSize) {
-    const last = lastLike(plan, now, done + 1);
-    if (last > done) stages.push({ sampleSize: last - done, ...now });
+  for (let done = 0; done < plan.sampleSize; ) {
+    // The piece at which a line steps is looked at alone, for it may accept; so may the first, where the acceptance line starts that high.
+    const now = numbersAt(plan, done + 1);
+    stages.push({ sampleSize: 1, ...now });
+    const last = lastLike(plan, now, done + 2);
+    if (last > done + 1) stages.push({ sampleSize: last - done - 1, ...now });
     done = last;
-    if (done >= plan.sampleSize) break;
-    // The piece at which a line steps is looked at alone, for it may accept.
-    const next = numbersAt(plan, done + 1);
-    stages.push({ sampleSize: 1, ...next });
-    done += 1;
-    now = next;
   }
   return stages;
 }
