@@ -13,6 +13,8 @@ const ACCEPTED_AT_AQL: Readonly<Record<VariablesLetter, number>> = {
   B: 0.89, C: 0.9, D: 0.9, E: 0.9, F: 0.9, G: 0.91, H: 0.92, I: 0.93, J: 0.94, K: 0.94, L: 0.95, M: 0.95, N: 0.96, O: 0.97, P: 0.98, Q: 0.99,
 };
 const CONSUMER_RISK = 0.1;
+/** The one remembered cell of Table D-1 whose k is not the computed one, by a unit of its last decimal (computed 0.583): the table is the rule. */
+const PRINTED_K: Readonly<Partial<Record<string, number>>> = { 'F 15': 0.584 };
 
 /**
  * The plan of a lot where σ is known: worked out, as most of MIL-STD-414 Table D-1 could not be gathered. It has the operating
@@ -20,7 +22,8 @@ const CONSUMER_RISK = 0.1;
  * with the row's probability at the AQL and one time in ten where the s-plan does; k then gives the row's probability exactly and is
  * rounded as the tables are (2 decimals, 3 below 1). M is the estimate at the unrounded k.
  * @param request as for sMethodPlan
- * @remarks agrees in n and k with all 33 cells of Table D-1 that are remembered, and with its M in the one that is; held by tests/reference
+ * @remarks agrees with all 33 cells of Table D-1 that are remembered in n, and in k but for one unit of the last decimal in one, which is kept as
+ * remembered; and with M in the one cell whose M is. Held by tests/reference
  * @throws OutsideDomain as sMethodPlan
  * @example sigmaMethodPlan({ lotSize: 500, level: 'IV', aqlPercent: 1.5, severity: 'normal' }) // I, n 10, k 1.70, M 3.63 %
  */
@@ -37,7 +40,7 @@ export function knownSigma({ letter, tableSampleSize, k: unknownK, columnAqlPerc
   const zAccepted = normalAt(ACCEPTED_AT_AQL[letter]);
   const n = asked ?? Math.max(2, Math.round(((zAccepted - normalAt(CONSUMER_RISK)) / (zAql - consumerQuality(tableSampleSize, unknownK))) ** 2));
   const k = zAql - zAccepted / Math.sqrt(n);
-  return { n, k: asPrinted(k), mPercent: asPrinted(sigmaPercentNonconforming(k, n)) };
+  return { n, k: (asked === undefined ? PRINTED_K[`${letter} ${columnAqlPercent}`] : undefined) ?? asPrinted(k), mPercent: asPrinted(sigmaPercentNonconforming(k, n)) };
 }
 
 /** Decimals of the printed tables: 2 from 1 on, 3 below. */
