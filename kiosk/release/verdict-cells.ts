@@ -1,11 +1,16 @@
+import { sampleTotals } from '../../shared/traveller/index.ts';
 import type { CharacteristicResult, JudgedLimits, ResultDetail } from '../../shared/traveller/index.ts';
+import { words as catalogueOf } from '../../shared/words/index.ts';
+import { lotPlanNumbers, lotPlanSource } from '../../shared/words/lot-plan.en.ts';
 import { deskWords, labels } from '../desk/words.ts';
 import { releaseDeskWords as words } from '../../shared/words/release-desk.en.ts';
 import { attributesCaution, normalityCaution, variablesAql } from '../../shared/words/variables.en.ts';
-import { format, showFigure, showNumber } from '../desk/show.ts';
+import { showFigure, showNumber } from '../desk/show.ts';
 
 /** What one judgement rests on, ready to read: plan, pieces, found or statistic, limit. Several lines where two views belong together. */
 export interface VerdictCells { readonly plan: string; readonly n: number; readonly found: readonly string[]; readonly limit: readonly string[]; readonly accepted: boolean }
+
+const speak = { labels, format: catalogueOf('en').format };
 
 type Measured = Extract<ResultDetail, { readonly summary: unknown }>;
 
@@ -13,10 +18,11 @@ type Measured = Extract<ResultDetail, { readonly summary: unknown }>;
 export function verdictCells(result: CharacteristicResult): readonly VerdictCells[] {
   const { detail, accepted, decimals } = result;
   switch (detail.by) {
-    case 'attributes': return detail.classes.map(({ class: findingClass, plan, found, beyond, outcome }) => ({
-      plan: words.plan.attributes(plan.table, plan.level, plan.letter, labels.severities[plan.severity], showFigure(plan.aqlPercent)), n: plan.sampleSize,
+    case 'skipped': return [{ plan: words.plan.skipped(showFigure(detail.clearance), showFigure(detail.oneIn)), n: 0, found: [words.found.notInspected], limit: [words.limit.none], accepted }];
+    case 'attributes': return detail.classes.map(({ class: findingClass, plan, found, beyond, outcome, decided }) => ({
+      plan: 'kind' in plan ? lotPlanSource(plan, speak) : words.plan.attributes(plan.tableSource ?? plan.table, plan.level, plan.letter, labels.severities[plan.severity], showFigure(plan.aqlPercent)), n: decided?.at ?? plan.sampleSize,
       found: [words.found.count(showFigure(found), labels.findingClasses[findingClass]), ...(beyond === 0 ? [] : [words.found.beyond(showFigure(beyond))])],
-      limit: [words.limit.acRe(plan.ac, plan.re)], accepted: outcome !== 'rejected',
+      limit: [decided === undefined ? lotPlanNumbers(plan, speak) : words.limit.acRe(decided.ac, decided.re), ...(decided === undefined || sampleTotals(plan).length < 2 ? [] : [words.limit.onSample(showFigure(decided.sample))])], accepted: outcome === 'accepted' || outcome === 'acceptedInGap',
     }));
     case 'variables': {
       const { plan, judged, limits } = detail;
@@ -48,12 +54,12 @@ export function verdictCells(result: CharacteristicResult): readonly VerdictCell
 function variablesPlanText(plan: Extract<ResultDetail, { by: 'variables' }>['plan']): string {
   const sigma = plan.sigma === undefined ? null : showFigure(plan.sigma);
   if (plan.origin === 'points') return words.plan.variablesPoints(sigma, showFigure(plan.p1Percent), showFigure(plan.p2Percent));
-  return words.plan.variables(sigma, plan.level, plan.letter, labels.severities[plan.severity], variablesAql(plan, format()));
+  return words.plan.variables(sigma, plan.level, plan.letter, labels.severities[plan.severity], variablesAql(plan, speak.format));
 }
 
 /** Readings that do not look normal, or that say something else when they are counted. */
 function cautionsOf(detail: Extract<ResultDetail, { by: 'variables' }>, result: CharacteristicResult): readonly string[] {
-  return [attributesCaution(detail, result, { format: format(), labels }), normalityCaution(detail, { format: format(), labels })].flatMap((caution) => (caution === null ? [] : [caution]));
+  return [attributesCaution(detail, result, speak), normalityCaution(detail, speak)].flatMap((caution) => (caution === null ? [] : [caution]));
 }
 
 /** Means carry one decimal more than a reading. */

@@ -71,6 +71,7 @@ export class GhAsked extends LitElement {
       case 'attributes': return html`<gh-count-work .at=${at}></gh-count-work>`;
       case 'interval': return html`<gh-look-work .at=${at}></gh-look-work>`;
       case 'everyPiece': return html`<gh-weigh-work .at=${at}></gh-weigh-work>`;
+      case 'skipped': return nothing;
       case 'once': return html`<gh-confirm-work .at=${at}></gh-confirm-work>`;
       case 'grade': return html`<gh-grade-work .at=${at}></gh-grade-work>`;
       case 'variables': case 'limits': return characteristic.kind === 'measured' ? html`<gh-measure-work .at=${at}></gh-measure-work>` : nothing;

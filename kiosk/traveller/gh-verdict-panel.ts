@@ -4,6 +4,7 @@ import { nextGate, standingHolds, verdictOf } from '../../shared/traveller/index
 import type { GateRecord, Subject } from '../../shared/traveller/index.ts';
 import type { Reader } from '../../shared/words/index.ts';
 import '../parts/gh-verdict.ts';
+import './gh-variables-view.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { linkKey } from './link-key.ts';
 import { catalogue, travellerWords } from './speak.ts';
@@ -40,6 +41,7 @@ export class GhVerdictPanel extends LitElement {
         <p>${gate.name}. ${this.#next(subject)}</p>
         ${this.back === '' ? nothing : html`<p class="keys"><a class="key primary" href=${this.back}>${travellerWords().verdict.back}</a></p>`}
         ${this.#lines(lines, verdict.results)}
+        ${verdict.results.map((result) => (result.detail.by === 'variables' ? html`<gh-variables-view .gate=${gate} .result=${result}></gh-variables-view>` : nothing))}
       </div>
     </gh-verdict>`;
   }

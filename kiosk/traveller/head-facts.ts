@@ -74,7 +74,7 @@ export function headFacts(subject: Subject): HeadFact[] {
 export function severitiesInForce(subject: Subject): SwitchingSeverity[] {
   const open = subject.gates.find(({ status }) => status === 'open');
   const severities = (open?.work ?? []).flatMap(({ demand: { basis } }): SwitchingSeverity[] => {
-    if (basis.by === 'attributes') return basis.classes.map(({ plan }) => plan.severity);
+    if (basis.by === 'attributes') return basis.classes.flatMap(({ plan }) => ('severity' in plan ? [plan.severity] : []));
     return basis.by === 'variables' ? [basis.plan.severity] : [];
   });
   return [...new Set(severities)].filter((severity) => severity !== 'normal');

@@ -14,7 +14,8 @@ export function topicsOf({ stream, body }: Pick<StampedSlip, 'stream' | 'body'>)
   if (isUnseen(body.type)) return none;
   switch (streamParts(stream)?.kind) {
     case 'lot': case 'batch': case 'furnace': case 'coating': return ofSubject;
-    case 'switching': return ['switching', 'bench'];
+    case 'switching': case 'skip': return ['switching', 'bench'];
+    case 'table': return ['catalogue'];
     case 'person': return ['people'];
     case 'gauge': return ['catalogue', 'bench'];
     case 'plan': case 'product': case 'grade': case 'layer': case 'plant': return ['catalogue'];

@@ -2,7 +2,7 @@ import type { Batch, Charge, Concession, Lot, PlantCard, Release, Subject } from
 import type { CertificateContent } from '../../shared/wire/certificate-data.ts';
 import { certificateEntryWords as said } from '../../shared/words/certificate-entries.en.ts';
 import { words } from '../../shared/words/index.ts';
-import { clip, gateRows, measuredRows, personOf, usesReduced, variablesNotes, type Names } from './certificate-rows.ts';
+import { clip, gateRows, measuredRows, personOf, tableNotesOf, variablesNotes, type Names } from './certificate-rows.ts';
 
 /** What a certificate is made from: the lot, everything upstream whose verdict stands on it, and the plant's own words. */
 export interface CertificateSources {
@@ -37,7 +37,7 @@ export function certificateContent({ lot, release, parents, batch, charges, coat
     product: { designation: clip(lot.product.designation, 60), grade: clip(batch.grade.name, 60), coating: coating === null ? null : clip(coating, 60), specification: clip(said.specification(lot.plan, lot.planVersion), 100), marking: clip(lot.product.marking, 100) },
     lot: { number: lot.id, quantity: release.quantity, powderBatches: [batch.id], furnaceCharges: charged('furnace').slice(0, 20), coatingCharges: charged('coating').slice(0, 20) },
     gates: gates.slice(0, most.gates), measured: measured.slice(0, most.measured), concessions: concessions.slice(0, most.concessions), corrections: corrections.slice(0, most.corrections),
-    notes: [...(subjects.some(usesReduced) ? [said.reducedNote] : []), ...cautions.slice(0, most.cautions), ...beyond.map(said.furtherEntries)],
+    notes: [...new Set(subjects.flatMap(tableNotesOf).map((note) => labels.tableNotes[note])), ...cautions.slice(0, most.cautions), ...beyond.map(said.furtherEntries)],
     signatures: release.signatures.map(({ badge, name, role, meaning, at }) => ({ name: clip(name, 80), badge: clip(badge, 20), role: labels.roles[role], meaning: labels.signatureMeanings[meaning], at })),
   };
 }

@@ -1,4 +1,8 @@
-import type { CharacteristicResult, GateRecord, ResultDetail, Subject, VerdictRecord } from '../../shared/traveller/index.ts';
+import { tableNotes } from '../../shared/sampling/attributes/index.ts';
+import type { TableNote } from '../../shared/sampling/attributes/index.ts';
+import { isSequential } from '../../shared/traveller/index.ts';
+import type { CharacteristicResult, GateRecord, LotPlan, ResultDetail, Subject, VerdictRecord } from '../../shared/traveller/index.ts';
+import { lotPlanSource } from '../../shared/words/lot-plan.en.ts';
 import type { CertificateGate, CertificateMeasured } from '../../shared/wire/certificate-data.ts';
 import { certificateEntryWords as said } from '../../shared/words/certificate-entries.en.ts';
 import { words } from '../../shared/words/index.ts';
@@ -9,6 +13,7 @@ export type Names = Readonly<Record<string, string>>;
 
 const kinds = { lot: 'insertLot', batch: 'powderBatch', furnace: 'furnaceCharge', coating: 'coatingCharge' } as const;
 const { labels, format } = words('en');
+const speak = { labels, format };
 
 /** Shortened to what a line of the certificate holds, with a sign that it was. */
 export function clip(text: string, most: number): string {
@@ -54,11 +59,11 @@ function judgedRows(result: CharacteristicResult): Judged[] {
   const { detail, name, accepted, decimals, unit } = result;
   const one = (plan: string, n: number, judged: CertificateGate['result']): Judged[] => [{ accepted, characteristic: name, plan, n, result: judged }];
   switch (detail.by) {
-    case 'attributes': return detail.classes.map(({ class: each, plan, found, outcome }) => ({
-      accepted: outcome !== 'rejected', characteristic: said.classOf(name, labels.findingClasses[each]), n: plan.sampleSize,
-      plan: said.attributesPlan(plan.level, plan.letter, labels.severities[plan.severity], format.number(plan.aqlPercent)),
-      result: { judgedBy: 'found', found, acceptance: plan.ac, rejection: plan.re },
+    case 'attributes': return detail.classes.map(({ class: each, plan, found, outcome, decided }) => ({
+      accepted: outcome === 'accepted' || outcome === 'acceptedInGap', characteristic: said.classOf(name, labels.findingClasses[each]), n: decided?.at ?? plan.sampleSize, plan: countedPlanText(plan, decided?.sample),
+      result: { judgedBy: 'found', found, ...(decided === undefined ? { acceptance: isSequential(plan) ? null : plan.ac, rejection: isSequential(plan) ? null : plan.re } : { acceptance: decided.ac, rejection: decided.re }) },
     }));
+    case 'skipped': return one(said.skipLotPlan(detail.clearance, detail.oneIn), 0, { judgedBy: 'skipped' });
     case 'variables': {
       const { judged } = detail;
       const plan = variablesPlanText(detail.plan);
@@ -129,7 +134,15 @@ function measuredDetail(detail: ResultDetail): Extract<ResultDetail, { by: 'limi
   return detail.by === 'limits' || detail.by === 'variables' || detail.by === 'everyPiece' ? detail : null;
 }
 
-/** True when a plan of reduced inspection stands behind any of the rows. */
-export function usesReduced(subject: Subject): boolean {
-  return subject.gates.some((gate) => gate.verdicts.some(({ verdict }) => verdict.results.some(({ detail }) => detail.by === 'attributes' && detail.classes.some(({ plan }) => plan.severity === 'reduced'))));
+/** The plan really used and, of several samples, the one that decided. */
+function countedPlanText(plan: LotPlan, sample: number | undefined): string {
+  if ('kind' in plan) return said.isolatedPlan(lotPlanSource(plan, speak), sample !== undefined && (plan.kind === 'twoPoint' && plan.stages !== undefined) ? sample : null);
+  const text = said.attributesPlan(labels.samples, plan.samples ?? null, plan.level, plan.letter, labels.severities[plan.severity], format.number(plan.aqlPercent));
+  return plan.samples === undefined || sample === undefined ? text : said.onSample(text, sample);
+}
+
+/** Notes that belong beside the tables behind any of the rows, each once. */
+export function tableNotesOf(subject: Subject): readonly TableNote[] {
+  const plans = subject.gates.flatMap(({ verdicts }) => verdicts.flatMap(({ verdict }) => verdict.results.flatMap(({ detail }) => (detail.by === 'attributes' ? detail.classes.map(({ plan }) => plan) : []))));
+  return [...new Set(plans.flatMap((plan) => ('kind' in plan ? [] : tableNotes(plan))))];
 }

@@ -71,6 +71,6 @@ function titleOf(subject: Subject): string {
 
 /** The hardest severity among the plans of an opened gate; null where none has one. */
 function severityAsked(demands: Extract<Slip['body'], { type: 'gateOpened' }>['demands']): string | null {
-  const asked = demands.flatMap(({ basis }) => (basis.by === 'attributes' ? basis.classes.map(({ plan }) => plan.severity) : basis.by === 'variables' ? [basis.plan.severity] : []));
+  const asked = demands.flatMap(({ basis }) => (basis.by === 'attributes' ? basis.classes.flatMap(({ plan }) => ('severity' in plan ? [plan.severity] : [])) : basis.by === 'variables' ? [basis.plan.severity] : []));
   return (['tightened', 'normal', 'reduced'] as const).find((severity) => asked.includes(severity)) ?? null;
 }

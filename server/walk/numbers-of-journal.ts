@@ -34,7 +34,7 @@ export function countedOf(slips: readonly Slip[]): CountedNumbers[] {
   for (const { body } of slips) {
     if (body.type === 'gateOpened') {
       classes = classes.filter(({ gate }) => gate !== body.gate.id);
-      for (const { characteristic, basis } of body.demands) if (basis.by === 'attributes') for (const each of basis.classes) classes.push({ gate: body.gate.id, characteristic: characteristic.id, class: each.class, n: each.plan.sampleSize, ac: each.plan.ac, re: each.plan.re, found: 0 });
+      for (const { characteristic, basis } of body.demands) if (basis.by === 'attributes') for (const { class: each, plan } of basis.classes) if (!('kind' in plan)) classes.push({ gate: body.gate.id, characteristic: characteristic.id, class: each, n: plan.sampleSize, ac: plan.ac, re: plan.re, found: 0 });
     }
     if (body.type === 'findingRecorded') {
       const counted = classes.find(({ gate, characteristic, class: each }) => gate === body.gate && characteristic === body.characteristic && each === body.class);

@@ -8,12 +8,13 @@ import type { PlanCommand } from './plan/commands.ts';
 import type { PlantCommand } from './plant/slips.ts';
 import type { BatchOwnCommand } from './powder-batch/commands.ts';
 import type { SwitchingCommand } from './switching-state/commands.ts';
+import type { TableCommand } from './table/slips.ts';
 
 /** Everything a person or program can ask for. */
-export type Command = GateCommand | CommonCommand | LotOwnCommand | BatchOwnCommand | ChargeOwnCommand | SwitchingCommand | PlanCommand | CatalogueCommand | GaugeCommand | PersonCommand | PlantCommand;
+export type Command = GateCommand | CommonCommand | LotOwnCommand | BatchOwnCommand | ChargeOwnCommand | SwitchingCommand | TableCommand | PlanCommand | CatalogueCommand | GaugeCommand | PersonCommand | PlantCommand;
 export type CommandType = Command['type'];
 /** Commands that the door takes only with the PIN re-entered. */
-export const SIGNED_COMMANDS = ['dispose', 'releaseBatch', 'releaseLot', 'withdrawRelease', 'approvePlan', 'resumeInspection'] as const satisfies readonly CommandType[];
+export const SIGNED_COMMANDS = ['dispose', 'releaseBatch', 'releaseLot', 'withdrawRelease', 'approvePlan', 'resumeInspection', 'moveLotToPlan'] as const satisfies readonly CommandType[];
 /** True when the command needs a signature. */
 export function needsSignature(type: CommandType): boolean {
   return SIGNED_COMMANDS.some((signed) => signed === type);

@@ -6,7 +6,9 @@ import { refuse, requireFitId, requireReason } from './pen.ts';
 import type { PlanCommand } from './plan/commands.ts';
 import { requireSound } from './plan/require-sound.ts';
 import type { PlantCommand } from './plant/slips.ts';
+import { readTableCsv } from '../sampling/attributes/index.ts';
 import { streamName } from './stream.ts';
+import type { TableCommand } from './table/slips.ts';
 
 /** Decides what is entered into the plant's records: catalogue, plans, gauges, people, the plant itself. */
 export function decideCatalogue(pen: Pen, command: CatalogueCommand): void {
@@ -50,6 +52,19 @@ export function decidePlan(pen: Pen, command: PlanCommand): void {
       return pen.write(plan.stream, { type: 'planApproved', planVersion: command.planVersion, signature, inForce: version.approvals.length === 1 });
     }
   }
+}
+
+/**
+ * Takes the plant's own copy of a master table in once its structure holds. It counts only where a plan names it, and a plan is approved by
+ * two engineers; so it needs no signature of its own.
+ */
+export function decideTable(pen: Pen, command: TableCommand): void {
+  pen.requireRole(command.type);
+  requireReason(command.type, command.reason);
+  requireFitId('table', command.table);
+  const read = readTableCsv(command.csv, { id: command.table, name: command.name, severity: command.severity });
+  if ('problems' in read) return refuse({ code: 'tableUnsound', table: command.table, problems: read.problems });
+  pen.write(streamName('table', command.table), { type: 'tableLoaded', table: read.table, reason: command.reason });
 }
 
 /** Registers, calibrates or withdraws a gauge. */

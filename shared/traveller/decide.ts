@@ -1,7 +1,7 @@
 import { neverReached } from '../ground/never-reached.ts';
 import { decideCharge } from './charge/decide.ts';
 import type { Command } from './command.ts';
-import { decideCatalogue, decideGauge, decidePerson, decidePlan, decidePlant } from './decide-records.ts';
+import { decideCatalogue, decideGauge, decidePerson, decidePlan, decidePlant, decideTable } from './decide-records.ts';
 import { decideCommon } from './gate/decide-common.ts';
 import { decideGate } from './gate/decide-gate.ts';
 import type { AnyState, Known } from './known.ts';
@@ -41,12 +41,13 @@ function answer(pen: Pen, command: Command): void {
       return decideGate(pen, command);
     case 'hold': case 'dispose': case 'addNote':
       return decideCommon(pen, command);
-    case 'openLot': case 'recordSort': case 'destroyPieces': case 'scrapPieces': case 'splitLot': case 'releaseLot': case 'withdrawRelease': case 'packBox': case 'printLabel': case 'readLabel': case 'voidBox': case 'shipBox':
+    case 'openLot': case 'recordSort': case 'destroyPieces': case 'scrapPieces': case 'splitLot': case 'releaseLot': case 'withdrawRelease': case 'packBox': case 'printLabel': case 'readLabel': case 'voidBox': case 'shipBox': case 'moveLotToPlan':
       return decideLot(pen, command);
     case 'openBatch': case 'releaseBatch': return decideBatch(pen, command);
     case 'openCharge': return decideCharge(pen, command);
     case 'setSwitching': case 'resumeInspection': return decideSwitching(pen, command);
     case 'draftPlan': case 'approvePlan': return decidePlan(pen, command);
+    case 'loadTable': return decideTable(pen, command);
     case 'defineProduct': case 'defineGrade': case 'defineLayer': return decideCatalogue(pen, command);
     case 'registerGauge': case 'calibrateGauge': case 'withdrawGauge': return decideGauge(pen, command);
     case 'enrolPerson': case 'changePerson': case 'changePin': return decidePerson(pen, command);
@@ -60,13 +61,14 @@ export function streamOf(command: Command): string {
   switch (command.type) {
     case 'openGate': case 'takeReading': case 'takeWeights': case 'recordFinding': case 'withdrawFinding': case 'takeLook': case 'completeSample': case 'correctReading': case 'hold': case 'dispose': case 'addNote':
       return command.subject;
-    case 'openLot': case 'recordSort': case 'destroyPieces': case 'scrapPieces': case 'splitLot': case 'releaseLot': case 'withdrawRelease': case 'packBox': case 'printLabel': case 'readLabel': case 'voidBox': case 'shipBox':
+    case 'openLot': case 'recordSort': case 'destroyPieces': case 'scrapPieces': case 'splitLot': case 'releaseLot': case 'withdrawRelease': case 'packBox': case 'printLabel': case 'readLabel': case 'voidBox': case 'shipBox': case 'moveLotToPlan':
       return streamName('lot', command.lot);
     case 'openBatch': case 'releaseBatch': return streamName('batch', command.batch);
     case 'openCharge': return streamName(command.kind, command.charge);
     case 'setSwitching': case 'resumeInspection': return command.switching;
     case 'draftPlan': return streamName('plan', command.plan.id);
     case 'approvePlan': return streamName('plan', command.plan);
+    case 'loadTable': return streamName('table', command.table);
     case 'defineProduct': return streamName('product', command.product.id);
     case 'defineGrade': return streamName('grade', command.grade.id);
     case 'defineLayer': return streamName('layer', command.layer.id);

@@ -2,6 +2,7 @@ import { BrokenThread } from './broken-thread.ts';
 import type { CatalogueSlip } from './catalogue/slips.ts';
 import type { GaugeSlip } from './gauge/slips.ts';
 import type { GaugeState, GradeState, LayerState, PersonState, PlanState, PlantState, ProductState } from './known.ts';
+import type { TableSlip, TableState } from './table/slips.ts';
 import type { PersonSlip } from './person/slips.ts';
 import type { PlanSlip } from './plan/slips.ts';
 import type { PlantSlip } from './plant/slips.ts';
@@ -14,6 +15,11 @@ export function evolveCatalogue({ body, stream, version }: Slip<CatalogueSlip>):
     case 'gradeDefined': return { kind: 'grade', stream, version, card: body.grade };
     case 'layerDefined': return { kind: 'layer', stream, version, card: body.layer };
   }
+}
+
+/** A plant's own copy of a table: the last one loaded stands. */
+export function evolveTable({ body, stream, version, at, by }: Slip<TableSlip>): TableState {
+  return { kind: 'table', stream, version, table: body.table, loadedBy: by, at, reason: body.reason };
 }
 
 /** A plan with all its versions after one more slip. @throws BrokenThread on an approval of what was never drafted */

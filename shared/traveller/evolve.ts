@@ -3,7 +3,7 @@ import { BrokenThread } from './broken-thread.ts';
 import type { CatalogueSlip } from './catalogue/slips.ts';
 import { evolveCharge } from './charge/evolve.ts';
 import type { ChargeSlip } from './charge/slips.ts';
-import { evolveCatalogue, evolveGauge, evolvePerson, evolvePlan, evolvePlant } from './evolve-records.ts';
+import { evolveCatalogue, evolveGauge, evolvePerson, evolvePlan, evolvePlant, evolveTable } from './evolve-records.ts';
 import type { GaugeSlip } from './gauge/slips.ts';
 import type { AnyState } from './known.ts';
 import { evolveLot } from './lot/evolve.ts';
@@ -15,8 +15,11 @@ import { evolveBatch } from './powder-batch/evolve.ts';
 import type { BatchSlip } from './powder-batch/slips.ts';
 import type { Slip, SlipBody } from './slip.ts';
 import { streamParts } from './stream.ts';
+import { evolveSkip } from './skip-lot/evolve.ts';
+import type { SkipSlip } from './skip-lot/slips.ts';
 import { evolveSwitching } from './switching-state/evolve.ts';
 import type { SwitchingSlip } from './switching-state/slips.ts';
+import type { TableSlip } from './table/slips.ts';
 
 /** Picks the state when it is of the kind wanted; an alien state is loud. */
 function of<K extends AnyState['kind']>(state: AnyState | null, ...kinds: readonly K[]): Extract<AnyState, { kind: K }> | null {
@@ -37,6 +40,8 @@ export function evolve(state: AnyState | null, slip: Slip<SlipBody>): AnyState {
     case 'batch': return evolveBatch(of(state, 'batch'), slip as Slip<BatchSlip>);
     case 'furnace': case 'coating': return evolveCharge(of(state, 'furnace', 'coating'), slip as Slip<ChargeSlip>);
     case 'switching': return evolveSwitching(of(state, 'switching'), slip as Slip<SwitchingSlip>);
+    case 'skip': return evolveSkip(of(state, 'skip'), slip as Slip<SkipSlip>);
+    case 'table': return evolveTable(slip as Slip<TableSlip>);
     case 'plan': return evolvePlan(of(state, 'plan'), slip as Slip<PlanSlip>);
     case 'product': case 'grade': case 'layer': return evolveCatalogue(slip as Slip<CatalogueSlip>);
     case 'gauge': return evolveGauge(of(state, 'gauge'), slip as Slip<GaugeSlip>);

@@ -7,7 +7,9 @@ import type { InspectionPlan } from './plan/gate-plan.ts';
 import type { PlantCard } from './plant/slips.ts';
 import type { Role } from './rights.ts';
 import type { Signature } from './stamp.ts';
+import type { Skipping } from './skip-lot/slips.ts';
 import type { Switching } from './switching-state/switching.ts';
+import type { TableState } from './table/slips.ts';
 
 export interface PlanState { readonly kind: 'plan'; readonly stream: string; readonly version: number; readonly id: string; readonly versions: readonly { readonly planVersion: number; readonly plan: InspectionPlan; readonly why: string; readonly draftedBy: string; readonly at: string; readonly approvals: readonly Signature[]; readonly inForce: boolean }[] }
 export interface ProductState { readonly kind: 'product'; readonly stream: string; readonly version: number; readonly card: ProductCard }
@@ -20,7 +22,7 @@ export interface PlantState { readonly kind: 'plant'; readonly stream: string; r
 /** A subject with a traveller. */
 export type Subject = Lot | Batch | Charge;
 /** The state of any stream. */
-export type AnyState = Subject | Switching | PlanState | ProductState | GradeState | LayerState | GaugeState | PersonState | PlantState;
+export type AnyState = Subject | Switching | Skipping | TableState | PlanState | ProductState | GradeState | LayerState | GaugeState | PersonState | PlantState;
 
 /**
  * What a decision may look at. `state` answers null where nothing has ever happened.

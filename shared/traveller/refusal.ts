@@ -1,5 +1,6 @@
 import type { Role } from './rights.ts';
 import type { DispositionKind } from './gate/hold.ts';
+import type { TableProblem } from '../sampling/attributes/index.ts';
 import type { PlanFault } from './plan/plan-fault.ts';
 
 /** What a characteristic takes in place of what was entered. */
@@ -9,7 +10,7 @@ export type IdentifierRule = 'number' | 'notEmpty' | 'serial' | 'labelCode' | 'p
 
 /** A "no" that a person can act on. Its words stand in shared/words, its page in docs/refusals.md. */
 export type Refusal =
-  | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'person' | 'switching' | 'finding' | 'reading' | 'plant'; readonly id: string }
+  | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'person' | 'switching' | 'finding' | 'reading' | 'plant' | 'table'; readonly id: string }
   | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'batch' | 'charge' | 'gauge' | 'person' | 'plant'; readonly id: string }
   | { readonly code: 'notYourRole'; readonly command: string; readonly needed: readonly Role[] }
   | { readonly code: 'signatureMissing'; readonly command: string }
@@ -64,6 +65,8 @@ export type Refusal =
   | { readonly code: 'approvedByYou'; readonly plan: string; readonly planVersion: number }
   | { readonly code: 'planIsInForce'; readonly plan: string; readonly planVersion: number }
   | { readonly code: 'planUnsound'; readonly where: string; readonly why: PlanFault }
+  | { readonly code: 'tableUnsound'; readonly table: string; readonly problems: readonly TableProblem[] }
+  | { readonly code: 'routeDiffers'; readonly plan: string; readonly planVersion: number; readonly gate: string }
   | { readonly code: 'notDiscontinued'; readonly switching: string; readonly severity: string }
   | { readonly code: 'identifierUnfit'; readonly field: string; readonly value: string; readonly rule: IdentifierRule; readonly detail: string }
   | { readonly code: 'lastKeeper'; readonly badge: string }

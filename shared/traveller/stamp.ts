@@ -20,5 +20,5 @@ export interface Signature {
   readonly name: string;
   readonly role: Role;
   readonly at: string;
-  readonly meaning: 'releasedBy' | 'releasedTogetherWith' | 'concessionGrantedBy' | 'disposedBy' | 'powderReleasedBy' | 'planApprovedBy' | 'resumedBy' | 'releaseWithdrawnBy';
+  readonly meaning: 'releasedBy' | 'releasedTogetherWith' | 'concessionGrantedBy' | 'disposedBy' | 'powderReleasedBy' | 'planApprovedBy' | 'resumedBy' | 'releaseWithdrawnBy' | 'movedBy';
 }

@@ -1,5 +1,5 @@
 /** Kinds of stream; the part of a stream's name before the colon. */
-export const STREAM_KINDS = ['lot', 'batch', 'furnace', 'coating', 'switching', 'plan', 'product', 'grade', 'layer', 'gauge', 'person', 'plant'] as const;
+export const STREAM_KINDS = ['lot', 'batch', 'furnace', 'coating', 'switching', 'skip', 'table', 'plan', 'product', 'grade', 'layer', 'gauge', 'person', 'plant'] as const;
 export type StreamKind = (typeof STREAM_KINDS)[number];
 
 /** The subjects that have a traveller people read. */
@@ -22,6 +22,11 @@ export function streamParts(stream: string): { readonly kind: StreamKind; readon
 export function isSubject(stream: string): boolean {
   const kind = streamParts(stream)?.kind;
   return SUBJECT_KINDS.some((known) => known === kind);
+}
+
+/** Stream of the count of lots that may be passed over, for one product, gate and characteristic. */
+export function skipStream(product: string, gate: string, characteristic: string): string {
+  return streamName('skip', [product, gate, characteristic].join('/'));
 }
 
 /** Stream of the switching state of one product, gate, characteristic and class (or the characteristic as a whole). */

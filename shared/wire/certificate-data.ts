@@ -12,7 +12,8 @@ const decimals = z.int().min(0).max(6);
 
 /** What a verdict rests on, one form for each way of judging. */
 const gateResult = z.discriminatedUnion('judgedBy', [
-  z.strictObject({ judgedBy: z.literal('found'), found: z.int().min(0), acceptance: z.int().min(0), rejection: z.int().min(1) }),
+  z.strictObject({ judgedBy: z.literal('found'), found: z.int().min(0), /** Null where the sample that decided could not accept (reject). */ acceptance: z.int().min(0).nullable(), rejection: z.int().min(1).nullable() }),
+  z.strictObject({ judgedBy: z.literal('skipped') }),
   z.strictObject({ judgedBy: z.literal('statistic'), symbol: line(12), value: z.number(), relation: z.enum(['≥', '≤']), limit: z.number(), decimals }),
   z.strictObject({
     judgedBy: z.literal('limits'), symbol: line(12), value: z.number(), lower: z.number().nullable(), upper: z.number().nullable(), unit: line(12).nullable(), decimals,
@@ -36,7 +37,7 @@ const gateRow = z.strictObject({
   /** Standard, level, letter, severity, AQL, in words. */
   plan: line(120),
   /** Pieces, test pieces or readings judged. */
-  n: z.int().min(1),
+  n: z.int().min(0),
   result: gateResult,
   verdict: z.enum(['accepted', 'rejected', 'acceptedOnConcession']),
   by: person,

@@ -57,6 +57,8 @@ export const commandExamples: { readonly [Type in CommandType]: Extract<Command,
   setSwitching: { type: 'setSwitching', switching: 'switching:P-100/final/look/major', steady: true, reducedAllowed: null, reason: 'Twenty lots without a change of tool' },
   resumeInspection: { type: 'resumeInspection', switching: 'switching:P-100/final/look/major', reason: 'Die replaced, first pieces looked at' },
   draftPlan: { type: 'draftPlan', plan, why: 'First version' },
+  moveLotToPlan: { type: 'moveLotToPlan', lot: 'L26-0417', planVersion: 2, reason: 'The customer asks for the new edge check' },
+  loadTable: { type: 'loadTable', table: 'ISO-2C', name: 'Reduced, our copy', severity: 'reduced', csv: 'code_letter,sample_size,0.010,…', reason: 'Copied from the bought standard' },
   approvePlan: { type: 'approvePlan', plan: 'ROUTE-A', planVersion: 1 },
   defineProduct: {
     type: 'defineProduct',

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, id, line, passage, typed } from './field-schemas.ts';
+import { count, id, line, passage, place, typed } from './field-schemas.ts';
 
 const box = { lot: id, box: id };
 /** The code as a scanner gave it: the separators of ISO/IEC 15434 are control characters and belong to it. */
@@ -19,4 +19,5 @@ export const lotCommandSchemas = [
   z.strictObject({ type: z.literal('readLabel'), ...box, payload }),
   z.strictObject({ type: z.literal('voidBox'), ...box, reason: passage() }),
   z.strictObject({ type: z.literal('shipBox'), ...box, shipment: typed(40), order: typed(60), consignee: typed(100) }),
+  z.strictObject({ type: z.literal('moveLotToPlan'), lot: id, planVersion: place, reason: passage() }),
 ] as const;

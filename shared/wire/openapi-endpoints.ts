@@ -27,10 +27,14 @@ export const PATH_PARAMETERS: Readonly<Record<string, Parameter>> = {
   'ready/kind': { name: 'kind', meaning: 'kind of charge', values: CHARGE_KINDS },
   'trace/kind': { name: 'kind', meaning: 'where the trace begins', values: ['raw', 'batch', 'lot', 'furnace', 'coating', 'box', 'shipment'] },
   id: { name: 'id', meaning: 'number of the subject, e.g. L26-0417' },
+  'plans/id': { name: 'id', meaning: 'number of the plan, e.g. ROUTE-A' },
+  planVersion: { name: 'planVersion', meaning: 'version of the plan, from 1', whole: true },
   serial: { name: 'serial', meaning: 'number of the box, e.g. L26-0417-001' },
 };
 
 const labelQuery: readonly Parameter[] = [{ name: 'size', meaning: 'width × height in mm, e.g. 100x50' }, { name: 'dpi', meaning: 'dots per inch of the printer', values: ['203', '300'] }];
+
+const lotSizeQuery: readonly Parameter[] = [{ name: 'lotSize', meaning: 'pieces of the lot that samples are stated for, 1000 when left out', whole: true }];
 
 export const ENDPOINTS: readonly Endpoint[] = [
   { method: 'get', path: '/api/plant', tag: 'plant', summary: 'The plant, before anybody signs on', answer: { schema: 'Plant' }, open: true, refuses: [] },
@@ -53,6 +57,8 @@ export const ENDPOINTS: readonly Endpoint[] = [
     query: [{ name: 'stream', meaning: 'name of the stream', needed: true }, { name: 'before', meaning: 'only slips of a lower version', whole: true }, { name: 'limit', meaning: 'how many at most', whole: true }],
   },
   { method: 'get', path: '/api/catalogue', tag: 'records', summary: 'Products, grades, coatings, plans and gauges', answer: { schema: 'Catalogue' }, refuses: [] },
+  { method: 'get', path: '/api/plans/{id}/lots', tag: 'lists', summary: 'Lots of a plan that are not done with, each with the version it is inspected by', answer: { schema: 'PlanLots' }, refuses: [] },
+  { method: 'get', path: '/api/tables', tag: 'records', summary: 'The plant’s own copies of master tables, the latest edition of each', answer: { schema: 'OwnTables' }, refuses: [] },
   { method: 'get', path: '/api/people', tag: 'records', summary: 'People and their roles', answer: { schema: 'People' }, refuses: [] },
   { method: 'get', path: '/api/switching', tag: 'records', summary: 'Switching states', answer: { schema: 'SwitchingRows' }, refuses: [] },
   { method: 'get', path: '/api/release', tag: 'lists', summary: 'Lots ready, or nearly ready, to be released', answer: rows, refuses: [] },
@@ -72,6 +78,8 @@ export const ENDPOINTS: readonly Endpoint[] = [
   documentOf('/api/lots/{id}/boxes/{serial}/label.png', 'image/png', 'The label of a box, in the printer’s dots', labelQuery),
   documentOf('/api/lots/{id}/boxes/{serial}/label.svg', 'image/svg+xml', 'The label of a box, as a drawing', labelQuery),
   documentOf('/api/lots/{id}/boxes/{serial}/preview.svg', 'image/svg+xml', 'The label before it is printed, stamped as a preview', labelQuery),
+  documentOf('/api/plans/{id}/versions/{planVersion}/plan.pdf', 'application/pdf', 'A version of an inspection plan on paper', lotSizeQuery),
+  documentOf('/api/plans/{id}/versions/{planVersion}/plan.csv', 'text/csv', 'A version of an inspection plan for a spreadsheet, one row a characteristic and class', lotSizeQuery),
   documentOf('/api/travellers/{kind}/{id}/traveller.pdf', 'application/pdf', 'The whole thread on paper'),
   documentOf('/api/travellers/{kind}/{id}/traveller.json', 'application/json', 'The whole thread as data'),
   documentOf('/api/travellers/{kind}/{id}/traveller.csv', 'text/csv', 'The whole thread as a table'),

@@ -71,7 +71,11 @@ const gatePlan = z.strictObject({
 /** An inspection plan as it is drafted. Whether it can be worked is asked by the traveller, which names the first place that is wrong. */
 export const inspectionPlanSchema = z.strictObject({ id: newKey, name: line(80), appliesTo: z.enum(SUBJECT_KINDS), gates: z.array(gatePlan).max(60) });
 
+/** A table is some 4 kB; the reader says itself what is wrong with a longer text. */
+const csv = z.string().max(220_000);
+
 export const planCommandSchemas = [
+  z.strictObject({ type: z.literal('loadTable'), table: newKey, name: line(80), severity: z.enum(['normal', 'tightened', 'reduced']), csv, reason: passage() }),
   z.strictObject({ type: z.literal('draftPlan'), plan: inspectionPlanSchema, why: passage() }),
   z.strictObject({ type: z.literal('approvePlan'), plan: id, planVersion: place }),
 ] as const;

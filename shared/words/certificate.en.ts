@@ -52,7 +52,8 @@ export const certificateWords = {
   allWithin: (n: number) => (n === 1 ? 'within' : `all ${n} within`),
   someOutside: (outside: number, n: number) => `${outside} of ${n} outside`,
   worstAccepted: (grade: string) => `to ${grade}`,
-  acceptReject: (acceptance: number, rejection: number) => `Ac ${acceptance}, Re ${rejection}`,
+  acceptReject: (acceptance: number | null, rejection: number | null) => `Ac ${acceptance ?? '–'}, Re ${rejection ?? '–'}`,
+  notInspected: 'not inspected',
   between: (lower: string, upper: string) => `${lower} … ${upper}`,
   confirmed: 'confirmed',
   gatesLegend: 'Sampling plans name standard, level, letter, severity and AQL. Ac: accepted up to this number found; Re: rejected from this number. '

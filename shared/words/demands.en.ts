@@ -1,4 +1,6 @@
 import type { Basis, Characteristic, ClassPlan, Demand, Measured, Place } from '../traveller/index.ts';
+import { isSequential, sampleTotals } from '../traveller/index.ts';
+import { lotPlanNumbers, lotPlanSource } from './lot-plan.en.ts';
 import { piecesText } from './speak.ts';
 import type { Speak } from './speak.ts';
 import { variablesMethod, variablesSource } from './variables.en.ts';
@@ -10,13 +12,19 @@ const basisWords: WordsFor<Basis, 'by', string, [Demand, Speak]> = {
     const { format, labels } = speak;
     const [first] = classes;
     if (first === undefined) return `Take ${piecesText(speak, n)}`;
-    const { lotSize, letter, severity } = first.plan;
-    const head = `Take ${format.count(n)} ${n >= lotSize ? `pieces, the whole lot` : `pieces of ${format.count(lotSize)}`}`;
-    const alike = classes.every(({ plan }) => plan.letter === letter && plan.severity === severity && plan.sampleSize === n);
+    const { lotSize } = first.plan;
+    const several = classes.some(({ plan }) => isSequential(plan) || sampleTotals(plan).length > 1);
+    const head = several ? `Take up to ${format.count(n)} pieces of ${format.count(lotSize)}` : `Take ${format.count(n)} ${n >= lotSize ? `pieces, the whole lot` : `pieces of ${format.count(lotSize)}`}`;
+    if (several) return `${head}: ${classes.map((each) => `${labels.findingClasses[each.class]} ${lotPlanNumbers(each.plan, speak)} (${lotPlanSource(each.plan, speak)})`).join(' · ')}`;
+    const plans = classes.flatMap(({ plan }) => ('kind' in plan ? [] : [plan]));
+    const [table] = plans;
+    const alike = table !== undefined && plans.length === classes.length && plans.every((plan) => plan.letter === table.letter && plan.severity === table.severity && plan.sampleSize === n && plan.tableSource === table.tableSource);
     if (!alike) return `${head}: ${classes.map((each) => ownPlan(each, n, speak)).join(' · ')}`;
-    const aqls = classes.length === 1 ? format.number(first.plan.aqlPercent) : classes.map((each) => `${labels.findingClasses[each.class]} ${format.number(each.plan.aqlPercent)}`).join(' · ');
-    return `${head}: letter ${letter}, ${labels.severities[severity]}, AQL ${aqls}`;
+    if (classes.length === 1) return `${head}: ${lotPlanSource(table, speak)}`;
+    const aqls = classes.flatMap((each) => ('kind' in each.plan ? [] : [`${labels.findingClasses[each.class]} ${format.number(each.plan.aqlPercent)}`])).join(' · ');
+    return `${head}: letter ${table.letter}, ${labels.severities[table.severity]}, AQL ${aqls}${table.tableSource === undefined ? '' : `, own table ${table.tableSource}`}`;
   },
+  skipped: ({ clearance, oneIn, lots }, _, { format }) => `Nothing: this lot is passed over after ${format.count(clearance)} accepted in a row${lots.length === 0 ? '' : ` (${format.list(lots)})`}; one lot in ${format.count(oneIn)} is inspected`,
   variables: ({ plan }, { n, characteristic }, speak) =>
     `Measure ${speak.format.count(n)} pieces of ${speak.format.count(plan.lotSize)}${wanted(characteristic, speak)}: ${variablesMethod(plan, characteristic.kind === 'measured' ? characteristic.unit : null, speak.format)}, ${variablesSource(plan, speak)}`,
   limits: ({ accept }, { n, characteristic, places }, speak) =>
@@ -29,9 +37,9 @@ const basisWords: WordsFor<Basis, 'by', string, [Demand, Speak]> = {
 };
 
 /** A class that looks at fewer pieces than are drawn, or under its own severity. */
-function ownPlan({ class: each, plan }: ClassPlan, n: number, { format, labels }: Speak): string {
-  const part = plan.sampleSize < n ? `the first ${format.count(plan.sampleSize)}` : `all ${format.count(n)}`;
-  return `${labels.findingClasses[each]} ${part}, letter ${plan.letter}, ${labels.severities[plan.severity]}, AQL ${format.number(plan.aqlPercent)}`;
+function ownPlan({ class: each, plan }: ClassPlan, n: number, speak: Speak): string {
+  const part = plan.sampleSize < n ? `the first ${speak.format.count(plan.sampleSize)}` : `all ${speak.format.count(n)}`;
+  return `${speak.labels.findingClasses[each]} ${part}, ${lotPlanSource(plan, speak)}`;
 }
 
 function whatIsTaken(n: number, places: readonly Place[], speak: Speak): string {

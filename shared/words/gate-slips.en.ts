@@ -35,7 +35,9 @@ export const gateSlipWords: WordsFor<GateSlip | CommonSlip, 'type', Said, [Speak
   lookTaken: ({ gate, characteristic, look, looked, found, code }, speak) => ({
     sentence: `Look ${speak.format.count(look)}: ${speak.format.count(found)} found in ${speak.format.count(looked)}${code === null ? '' : ` (${findingName(speak, gate, characteristic, code)})`}`, lines: [],
   }),
-  sampleCompleted: ({ gate, characteristic, looked }, speak) => ({ sentence: `${characteristicName(speak, gate, characteristic)}: all ${speak.format.count(looked)} looked at`, lines: [] }),
+  sampleCompleted: ({ gate, characteristic, looked, goesOn }, speak) => ({
+    sentence: `${characteristicName(speak, gate, characteristic)}: ${goesOn === true ? `${speak.format.count(looked)} looked at, not decided: more pieces are asked for` : `all ${speak.format.count(looked)} looked at`}`, lines: [],
+  }),
   readingCorrected: ({ gate, characteristic: id, ordinal, from, to, inputs, reason }, speak) => {
     const characteristic = characteristicAt(speak, gate, id);
     return {

@@ -1,4 +1,5 @@
 import type { Labels } from './labels.ts';
+import { tableNoteLabels, tableProblemLabels } from './tables.en.ts';
 
 const plural = (one: string, many: string): ((count: number, written: string) => string) => (count, written) => `${written} ${count === 1 ? one : many}`;
 
@@ -9,7 +10,11 @@ export const labels: Labels = {
   severities: { normal: 'normal', tightened: 'tightened', reduced: 'reduced', discontinued: 'discontinued' },
   standings: { due: 'Due', open: 'In work', sorting: 'Being sorted', held: 'On hold', inCharge: 'In a charge', toRelease: 'To be released', toPack: 'To be packed', done: 'Done' },
   findingClasses: { critical: 'critical', major: 'major', minor: 'minor' },
-  verdicts: { accepted: 'Accepted', acceptedInGap: 'Accepted, normal inspection returns', rejected: 'Rejected' },
+  verdicts: { accepted: 'Accepted', acceptedInGap: 'Accepted, normal inspection returns', rejected: 'Rejected', undecided: 'Undecided' },
+  samples: { double: 'double', multiple: 'multiple' },
+  isolated: { limitingQuality: 'limiting quality', zeroAcceptance: 'zero acceptance', twoPoint: 'through two points', sequential: 'sequential, through two points' },
+  tableNotes: tableNoteLabels,
+  tableProblems: tableProblemLabels,
   dispositions: {
     sort: { name: 'Sort every piece', hint: 'take the bad ones out, then inspect again' },
     rework: { name: 'Rework', hint: 'to an instruction, then inspect again' },
@@ -37,13 +42,13 @@ export const labels: Labels = {
   holdCauses: { verdict: 'a gate’s verdict', charge: 'the verdict of a charge', person: 'a person’s decision' },
   subjectKinds: { lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge' },
   streamKinds: {
-    lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge', switching: 'switching state', plan: 'plan', product: 'product', grade: 'grade',
+    lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge', switching: 'switching state', skip: 'skip-lot count', table: 'own table', plan: 'plan', product: 'product', grade: 'grade',
     layer: 'coating', gauge: 'gauge', person: 'person', plant: 'plant',
   },
   traceKinds: { raw: 'raw-material lot', batch: 'powder batch', lot: 'lot', furnace: 'furnace charge', coating: 'coating charge', box: 'box', shipment: 'shipment' },
   things: {
     lot: 'lot', batch: 'powder batch', charge: 'charge', gate: 'gate', characteristic: 'characteristic', hold: 'hold', box: 'box', product: 'product', grade: 'grade',
-    layer: 'coating', plan: 'plan', planVersion: 'plan version', gauge: 'gauge', person: 'person', switching: 'switching state', finding: 'finding', reading: 'reading', plant: 'plant',
+    layer: 'coating', plan: 'plan', planVersion: 'plan version', gauge: 'gauge', person: 'person', switching: 'switching state', finding: 'finding', reading: 'reading', plant: 'plant', table: 'own table',
   },
   commands: {
     openGate: 'open a gate', takeReading: 'take a reading', takeWeights: 'take weights', recordFinding: 'record a finding', withdrawFinding: 'withdraw a finding',
@@ -51,13 +56,13 @@ export const labels: Labels = {
     openLot: 'open a lot', recordSort: 'enter a sort', destroyPieces: 'take out pieces used up', scrapPieces: 'scrap pieces', splitLot: 'split a lot', releaseLot: 'release a lot',
     withdrawRelease: 'withdraw a release', packBox: 'pack a box', printLabel: 'print a label', readLabel: 'read a label back', voidBox: 'void a box', shipBox: 'ship a box',
     openBatch: 'open a powder batch', releaseBatch: 'release a powder batch', openCharge: 'open a charge', setSwitching: 'set a switching state', resumeInspection: 'let inspection go on',
-    draftPlan: 'draft a plan', approvePlan: 'approve a plan', defineProduct: 'define a product', defineGrade: 'define a grade', defineLayer: 'define a coating',
+    draftPlan: 'draft a plan', approvePlan: 'approve a plan', moveLotToPlan: 'move a lot to another plan version', loadTable: 'load an own table', defineProduct: 'define a product', defineGrade: 'define a grade', defineLayer: 'define a coating',
     registerGauge: 'register a gauge', calibrateGauge: 'enter a calibration', withdrawGauge: 'withdraw a gauge', enrolPerson: 'enrol a person', changePerson: 'change a person',
     changePin: 'change a PIN', openPlant: 'open the plant',
   },
   signatureMeanings: {
     releasedBy: 'Released by', releasedTogetherWith: 'Released together with', concessionGrantedBy: 'Concession granted by', disposedBy: 'Decided by', powderReleasedBy: 'Powder released by',
-    planApprovedBy: 'Plan approved by', resumedBy: 'Inspection resumed by', releaseWithdrawnBy: 'Release withdrawn by',
+    planApprovedBy: 'Plan approved by', resumedBy: 'Inspection resumed by', releaseWithdrawnBy: 'Release withdrawn by', movedBy: 'Moved to another plan version by',
   },
   decisionRules: { simple: 'simple acceptance', guardedAcceptance: 'guarded acceptance (limits drawn in by U)' },
   ends: { scrapped: 'scrapped', returned: 'returned', reprocessed: 'reprocessed' },

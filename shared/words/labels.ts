@@ -1,4 +1,5 @@
 import type { CommandType, DispositionKind, FindingClass, GateStatus, Hold, Measured, Refusal, Role, Signature, StreamKind, SubjectCommon, SubjectKind, SwitchingSeverity, SwitchingSlip } from '../traveller/index.ts';
+import type { TableNote, TableProblemCode } from '../sampling/attributes/index.ts';
 import type { BenchRow, TraceNode } from '../wire/views.ts';
 
 /** Why a switching state moved. */
@@ -13,7 +14,11 @@ export interface Labels {
   readonly severities: Named<SwitchingSeverity>;
   readonly standings: Named<BenchRow['standing']>;
   readonly findingClasses: Named<FindingClass>;
-  readonly verdicts: Named<'accepted' | 'acceptedInGap' | 'rejected'>;
+  readonly samples: Named<'double' | 'multiple'>;
+  readonly isolated: Named<'limitingQuality' | 'zeroAcceptance' | 'twoPoint' | 'sequential'>;
+  readonly tableNotes: Named<TableNote>;
+  readonly tableProblems: Named<TableProblemCode>;
+  readonly verdicts: Named<'accepted' | 'acceptedInGap' | 'rejected' | 'undecided'>;
   readonly dispositions: Readonly<Record<DispositionKind, { readonly name: string; readonly hint: string }>>;
   readonly moveReasons: Named<MoveReason>;
   readonly holdCauses: Named<Hold['cause']['by']>;

@@ -51,6 +51,7 @@ export const lotSlipWords: WordsFor<Exclude<LotSlip, GateSlip | CommonSlip>, 'ty
   lotReleased: ({ certificate, quantity, signatures }, speak) => ({
     sentence: `Released: ${piecesText(speak, quantity)}, certificate ${certificate}`, lines: signatures.map((signature) => signatureSentence(signature, speak)),
   }),
+  lotMovedToPlan: ({ plan, from, planVersion, reason, signature }, speak) => ({ sentence: `Moved from version ${speak.format.count(from)} of plan ${plan} to version ${speak.format.count(planVersion)}: ${reason}`, lines: [signatureSentence(signature, speak)] }),
   releaseWithdrawn: ({ certificate, reason, signature }, speak) => ({ sentence: `Release withdrawn, certificate ${certificate} counts no longer: ${reason}`, lines: [signatureSentence(signature, speak)] }),
   boxPacked: ({ box, pieces }, speak) => only(`Box ${box} packed: ${piecesText(speak, pieces)}`),
   labelPrinted: ({ box, copy, reason }, { format }) => only(copy === 1 ? `Label of box ${box} printed` : `Label of box ${box} printed again (copy ${format.count(copy)}): ${reason ?? ''}`),

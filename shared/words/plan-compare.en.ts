@@ -43,7 +43,7 @@ export const planCompareWords = {
   axis: { binomial: 'p, percent nonconforming', hypergeometric: 'p, percent nonconforming in the lot', poisson: 'nonconformities per 100 pieces' },
   upTo: 'Axis to, %', upToHint: 'Empty: as far as the plans need',
   chart: { cursor: 'Quality read out: arrow keys move along the axis', back: 'One step better', on: 'One step worse', at: (percent: string) => `p ${percent} %`, none: '–', producer: 'producer’s point: AQL or p₁', consumer: 'consumer’s point: LQ or p₂; else 10 % accepted' },
-  percent: (value: string) => `${value}\u00a0%`, tableOf: (curve: string) => `${curve}, as a table`, pColumn: 'p, %', planColumn: (letter: string, name: string) => `${letter} · ${name}`,
+  percent: (value: string) => `${value}\u00a0%`, below: (value: string) => `< ${value}`, above: (value: string) => `> ${value}`, tableOf: (curve: string) => `${curve}, as a table`, pColumn: 'p, %', planColumn: (letter: string, name: string) => `${letter} · ${name}`,
   working: (done: string, all: string) => `Working out: ${done} of ${all}`, workingLabel: 'Working out the curves', failed: { happened: 'The curves could not be worked out.', next: 'Change a number, or take the last plan out.' }, empty: { happened: 'No plan can be drawn yet.', next: 'Put right what is marked at the plans above.' },
   figures: {
     heading: 'Risks and effort', caption: 'Each figure opens its reason', figure: 'Figure', expected: 'Quality expected, %', lots: 'Lots a year', minutes: 'Minutes a piece', destructive: 'Looking uses the piece up', yes: 'yes', no: 'no',

@@ -24,7 +24,7 @@ export const planWhyWords = {
     idea: 'Idea of ISO 2859-2 procedure A', law: 'Hypergeometric law: Johnson, Kemp & Kotz, Univariate Discrete Distributions, ch. 6', plan: 'n by bisection on the exact law',
   },
   points: {
-    rule: 'Smallest plan whose curve passes both points: p₁ accepted with 1 − α or more, p₂ with β or less.', double: 'Both samples have the same size.', formula: 'Pa(p₁) ≥ 1 − α  and  Pa(p₂) ≤ β,  found counts binomial',
+    rule: 'Smallest plan whose curve passes both points: p₁ accepted with 1 − α or more, p₂ with β or less.', double: 'Both samples have the same size.', formula: 'Pa(p₁) ≥ 1 − α  and  Pa(p₂) ≤ β,  found counts hypergeometric in this lot (p₁ · N rounded down, p₂ · N rounded up)',
     inputs: (p1: string, at1: string, p2: string, at2: string) => `Pa(${p1} %) = ${at1} %;  Pa(${p2} %) = ${at2} %`, law: 'Two-point design: NIST/SEMATECH e-Handbook 6.2.3.2 and 6.2.4', plan: 'by exact search, smallest n first',
   },
   sequential: {

@@ -52,6 +52,14 @@ export const recordRefusalWords = {
     happened: `You have approved ${plan} version ${format.count(planVersion)} already.`, kept: 'Your approval stands.', next: 'The second approval must come from another quality engineer.',
   }),
   planUnsound: ({ where, why }) => ({ happened: `The plan cannot be worked as it is. At ${where}: ${planFaults[why]}.`, kept: 'No version was drafted.', next: 'Put this place right and draft again.' }),
+  tableUnsound: ({ table, problems }, { format, labels }) => ({
+    happened: `Table ${table} was not taken in: ${format.count(problems.length)} ${problems.length === 1 ? 'thing is' : 'things are'} wrong with it. ${problems.slice(0, 3).map(({ line, column, code, found, expected }) => `Line ${format.count(line)}${column === null ? '' : `, column ${format.count(column)}`}: ${labels.tableProblems[code]}${found === '' ? '' : ` (found “${found}”${expected === null ? '' : `, expected ${expected}`})`}`).join('; ')}.`,
+    kept: 'The table that was loaded before, if any, stands as it was.', next: 'Put these places right in the file and load it again.',
+  }),
+  routeDiffers: ({ plan, planVersion, gate }, { format }) => ({
+    happened: `Version ${format.count(planVersion)} of plan ${plan} does not begin with the gates this lot has been through: ${gate} stands elsewhere.`, kept: 'The lot stays on the version it has.',
+    next: 'Leave it there, or draft a version whose first gates are the same.',
+  }),
   notDiscontinued: ({ switching, severity }, { labels }) => ({
     happened: `${switching.slice(switching.indexOf(':') + 1)} is not discontinued; it stands on ${labelOf(labels.severities, severity)}.`, kept: NOTHING, next: 'Inspection goes on; nothing needs to be resumed.',
   }),

@@ -42,8 +42,10 @@ export const releaseDeskWords = {
     interval: (looks: string) => `looks at intervals, ${looks} looks`,
     grade: 'fixed n, worst rating counts',
     once: 'confirmed once',
+    skipped: (clearance: string, oneIn: string) => `skip-lot: after ${clearance} accepted, one in ${oneIn} inspected`,
   },
   found: {
+    notInspected: 'not inspected',
     count: (found: string, findingClass: string) => `${found} ${findingClass}`,
     beyond: (count: string) => `${count} more beyond n, not counted`,
     k: (side: 'lower' | 'upper', value: string) => `Q${side === 'lower' ? 'L' : 'U'} = ${value}`,
@@ -57,7 +59,8 @@ export const releaseDeskWords = {
     notConfirmed: 'not confirmed',
   },
   limit: {
-    acRe: (ac: number, re: number) => `Ac ${ac}, Re ${re}`,
+    acRe: (ac: number | null, re: number | null) => `Ac ${ac ?? '–'}, Re ${re ?? '–'}`,
+    onSample: (sample: string) => `decided on sample ${sample}`,
     k: (k: string) => `k = ${k}`,
     m: (m: string) => `M = ${m} %`,
     between: (lower: string, upper: string) => `${lower} … ${upper}`,

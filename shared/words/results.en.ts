@@ -1,4 +1,6 @@
 import type { CharacteristicResult, ClassResult, JudgedLimits, ResultDetail, Verdict } from '../traveller/index.ts';
+import { isSequential } from '../traveller/index.ts';
+import { lotPlanNumbers, lotPlanSource } from './lot-plan.en.ts';
 import { piecesText } from './speak.ts';
 import type { Speak } from './speak.ts';
 import { attributesCaution, normalityCaution, variablesMethod, variablesSource, variablesStatistic } from './variables.en.ts';
@@ -7,6 +9,7 @@ import type { WordsFor } from './words-for.ts';
 
 /** What a verdict rests on, one saying for each way of judging. */
 const detailWords: WordsFor<ResultDetail, 'by', string, [CharacteristicResult, Speak]> = {
+  skipped: ({ clearance, oneIn, lots }, _, { format }) => `not inspected: passed over after ${format.count(clearance)} lots accepted in a row${lots.length === 0 ? '' : ` (${format.list(lots)})`}; one lot in ${format.count(oneIn)} is inspected`,
   attributes: ({ classes }, _, speak) => {
     const [only, ...others] = classes;
     if (only !== undefined && others.length === 0) return classSentence(only, speak);
@@ -34,10 +37,23 @@ const detailWords: WordsFor<ResultDetail, 'by', string, [CharacteristicResult, S
   once: ({ statement, confirmed }) => `${confirmed ? 'confirmed' : 'not confirmed'}: ${statement}`,
 };
 
-function classSentence({ plan, found, beyond, outcome }: ClassResult, { format, labels }: Speak): string {
+function classSentence({ plan, found, beyond, outcome, decided }: ClassResult, speak: Speak): string {
+  const { format } = speak;
+  if (isSequential(plan) || (plan.stages?.length ?? 1) > 1) return severalSentence({ plan, found, beyond, outcome, ...(decided === undefined ? {} : { decided }) }, speak);
   const gap = outcome === 'acceptedInGap' ? `, below ${format.count(plan.re)}: accepted, and normal inspection returns` : '';
   const more = beyond > 0 ? `; ${format.count(beyond)} more beyond the first ${format.count(plan.sampleSize)}, kept but not counted` : '';
-  return `${format.count(found)} found in ${format.count(plan.sampleSize)}, accept to ${format.count(plan.ac)}${gap} (letter ${plan.letter}, ${labels.severities[plan.severity]}, AQL ${format.number(plan.aqlPercent)})${more}`;
+  return `${format.count(found)} found in ${format.count(plan.sampleSize)}, accept to ${format.count(plan.ac)}${gap} (${lotPlanSource(plan, speak)})${outcome === 'undecided' ? undecidedText : ''}${more}`;
+}
+
+const undecidedText = '; undecided when the lot was rejected';
+
+/** A plan of several samples, or piece by piece: where it decided and by what. */
+function severalSentence({ plan, found, beyond, outcome, decided }: Omit<ClassResult, 'class'>, speak: Speak): string {
+  const { format } = speak;
+  const at = decided?.at ?? plan.sampleSize;
+  const where = isSequential(plan) ? `decided at piece ${format.count(at)}` : `decided on sample ${format.count(decided?.sample ?? 1)}`;
+  const more = beyond > 0 ? `; ${format.count(beyond)} more found elsewhere, kept but not counted` : '';
+  return `${format.count(found)} found in ${format.count(at)}${outcome === 'undecided' ? undecidedText : `, ${where}`} (${lotPlanNumbers(plan, speak)}; ${lotPlanSource(plan, speak)})${more}`;
 }
 
 function unitOf({ unit }: CharacteristicResult): string {

@@ -58,3 +58,20 @@ export function attributesCaution({ attributes }: Detail, { accepted }: Characte
     ? `by attributes ${format.count(outside)} outside would be accepted to Ac ${format.count(plan.ac)}: the two views disagree`
     : 'no reading is outside, so by attributes nothing is found: the two views disagree';
 }
+
+/** The test for being normal in one sentence, whatever it showed; empty on slips that did not ask. */
+export function normalityView(detail: Detail, speak: Speak): string {
+  const { normality } = detail;
+  if (normality?.says === 'fits') return `The readings look normal: Shapiro–Wilk W ${speak.format.number(normality.statistic, 3)}, p ${smallP(normality.pValue, speak.format)}`;
+  const caution = normalityCaution(detail, speak);
+  return caution === null ? '' : `${caution.charAt(0).toUpperCase()}${caution.slice(1)}`;
+}
+
+/** The same readings as attributes, in one sentence; empty on slips that did not ask. */
+export function attributesView({ attributes, summary }: Detail, { format }: Speak): string {
+  if (attributes === undefined) return '';
+  const { outside, plan, outcome, disagrees } = attributes;
+  const seen = `By attributes: ${format.count(outside)} of ${format.count(summary.n)} outside`;
+  const held = plan === undefined ? '' : `, against n ${format.count(plan.sampleSize)}, Ac ${format.count(plan.ac)} of the same lot and AQL (letter ${plan.letter}): ${{ accepted: 'accepted', rejected: 'rejected', open: 'not decided by so few' }[outcome]}`;
+  return `${seen}${held}. ${disagrees ? 'The two views disagree.' : 'The two views do not disagree.'}`;
+}

@@ -5,13 +5,13 @@ import type { Carrier } from '../../parts/gh-tray-map.ts';
 const placesInRow = 10;
 const barrelsInRow = 6;
 
-/** The trays that pieces are taken from, with the order in the sample at each place. */
-export function trayCarriers(places: readonly Place[], trayCapacity: number): Carrier[] {
+/** The trays that pieces are taken from, with the order in the draw at each place. @param first place in the draw of the first of them */
+export function trayCarriers(places: readonly Place[], trayCapacity: number, first = 1): Carrier[] {
   const byTray = new Map<number, { row: number; column: number; text: string }[]>();
   places.forEach((place, at) => {
     if (place.at !== 'tray') return;
     const take = byTray.get(place.tray) ?? [];
-    take.push({ ...seat(place.position, placesInRow), text: String(at + 1) });
+    take.push({ ...seat(place.position, placesInRow), text: String(at + first) });
     byTray.set(place.tray, take);
   });
   const columns = Math.min(placesInRow, trayCapacity);

@@ -1,17 +1,34 @@
-import { piecesFound } from '../../../shared/traveller/index.ts';
-import type { CharacteristicWork, Demand, FindingClass } from '../../../shared/traveller/index.ts';
+import { isSequential, nonconformingPieces, samplingStanding } from '../../../shared/traveller/index.ts';
+import type { CharacteristicWork, FindingClass, LotPlan } from '../../../shared/traveller/index.ts';
 
-/** How one class of a counted sample stands. */
-export interface ClassTally { readonly class: FindingClass; readonly found: number; readonly n: number; readonly ac: number; readonly re: number }
+/** How one class of a counted sample stands: what was found in the pieces asked for so far, and the numbers it is held against now; null where that is not possible yet. */
+export interface ClassTally { readonly class: FindingClass; readonly found: number; readonly n: number; readonly ac: number | null; readonly re: number | null; readonly outcome: 'open' | 'accepted' | 'acceptedInGap' | 'rejected' }
 
 /** The tally of each class, with pieces beyond the class's own n left out, as the verdict will. */
 export function classTallies(work: CharacteristicWork): ClassTally[] {
+  const standing = samplingStanding(work);
   const { basis } = work.demand;
-  if (basis.by !== 'attributes') return [];
-  return basis.classes.map(({ class: each, plan }) => {
-    const found = piecesFound(work.findings.filter((finding) => finding.class === each && !finding.withdrawn), plan.sampleSize);
-    return { class: each, found, n: plan.sampleSize, ac: plan.ac, re: plan.re };
+  if (standing === null || basis.by !== 'attributes') return [];
+  return standing.classes.map(({ class: each, found, outcome, acceptAt, rejectAt }) => {
+    const plan = basis.classes.find((planned) => planned.class === each)?.plan;
+    return { class: each, found, n: Math.min(standing.to, plan?.sampleSize ?? standing.to), ac: acceptAt, re: rejectAt, outcome };
   });
+}
+
+/** The plan of a class where it is judged piece by piece; null for one judged sample by sample. */
+export function sequentialOf(plan: LotPlan): Extract<LotPlan, { readonly kind: 'sequential' }> | null {
+  return isSequential(plan) ? plan : null;
+}
+
+/** Places in the draw of a class's pieces that showed something, rising; each piece once. */
+export function foundAt(work: CharacteristicWork, findingClass: FindingClass): number[] {
+  const named = work.findings.filter((finding) => finding.class === findingClass && !finding.withdrawn).flatMap(({ ordinals }) => ordinals);
+  return [...new Set(named)].sort((a, b) => a - b);
+}
+
+/** Nonconforming pieces of all classes and samples that still count. */
+export function foundInAll(work: CharacteristicWork): number {
+  return nonconformingPieces(work.findings.filter(({ withdrawn }) => !withdrawn), Infinity);
 }
 
 /** Pieces recorded under one kind, those withdrawn left out. */
@@ -22,10 +39,4 @@ export function countOfKind(work: CharacteristicWork, code: string): number {
 /** The newest finding of this kind that still counts, named by its slip; null without one. */
 export function newestOfKind(work: CharacteristicWork, code: string): number | null {
   return work.findings.findLast((finding) => finding.code === code && !finding.withdrawn)?.slip ?? null;
-}
-
-/** True when a finding of this class must name its piece: the class looks at fewer pieces than are drawn. */
-export function needsPiece(demand: Demand, findingClass: FindingClass): boolean {
-  const plan = demand.basis.by === 'attributes' ? demand.basis.classes.find((each) => each.class === findingClass)?.plan : undefined;
-  return plan !== undefined && plan.sampleSize < demand.n;
 }

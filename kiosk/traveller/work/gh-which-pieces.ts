@@ -14,6 +14,8 @@ export class GhWhichPieces extends LitElement {
   static override styles = [partStyles];
   @property({ attribute: false }) subject: Subject | null = null;
   @property({ attribute: false }) places: readonly Place[] = [];
+  /** Place in the draw of the first of them. */
+  @property({ type: Number }) first = 1;
   @state() private shown = false;
 
   override render() {
@@ -29,8 +31,8 @@ export class GhWhichPieces extends LitElement {
     const { subject, places } = this;
     if (subject === null) return nothing;
     const words = travellerWords().tray;
-    const list = places.map((place, at) => words.at(at + 1, catalogue().placeSentence(place)));
-    if (subject.kind === 'lot') return html`<gh-tray-map shape="tray" .carriers=${trayCarriers(places, subject.trayCapacity)} .list=${list} .words=${{ caption: words.caption(places.length), place: words.tray, row: words.row, column: words.column, take: words.take }}></gh-tray-map>`;
+    const list = places.map((place, at) => words.at(at + this.first, catalogue().placeSentence(place)));
+    if (subject.kind === 'lot') return html`<gh-tray-map shape="tray" .carriers=${trayCarriers(places, subject.trayCapacity, this.first)} .list=${list} .words=${{ caption: words.caption(places.length), place: words.tray, row: words.row, column: words.column, take: words.take }}></gh-tray-map>`;
     if (subject.kind === 'batch') return html`<gh-tray-map shape="barrel" .carriers=${[barrelCarrier(places, subject.id, subject.barrels)]} .list=${list} .words=${{ caption: words.barrelCaption(new Set(places.flatMap((place) => (place.at === 'barrel' ? [place.barrel] : []))).size), place: words.barrel, row: words.row, column: words.barrelColumn, take: words.take }}></gh-tray-map>`;
     return nothing;
   }

@@ -81,6 +81,7 @@ function gateCells(gate: CertificateGate, language: string, words: CertificateWo
 function judged({ result, n }: CertificateGate, language: string, words: CertificateWords): readonly [string, string] {
   switch (result.judgedBy) {
     case 'found': return [words.foundOf(result.found), words.acceptReject(result.acceptance, result.rejection)];
+    case 'skipped': return [words.notInspected, words.none];
     case 'statistic': {
       const { symbol, value, relation, limit, decimals } = result;
       return [`${symbol} ${writeNumber(value, decimals, language)}`, `${relation} ${writeNumber(limit, decimals, language)}`];

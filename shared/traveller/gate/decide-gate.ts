@@ -8,7 +8,9 @@ import { plannedGate } from '../plan/in-force.ts';
 import { requireFree, requireUpstreamFree } from '../upstream.ts';
 import type { CompleteSample, CorrectReading, GateCommand, OpenGate, RecordFinding, TakeLook, TakeReading, TakeWeights, WithdrawFinding } from './commands.ts';
 import { gaugeUsed, readValue } from './read-value.ts';
-import { judgedLimits, piecesFound, within } from './judge.ts';
+import { isSequential, nonconformingPieces } from './class-outcome.ts';
+import { judgedLimits, within } from './judge.ts';
+import { findingNeedsPiece, samplingStanding } from './sampling-standing.ts';
 import { restingOn } from '../charge/resting-on.ts';
 import { stateDemand } from './state-demand.ts';
 import { giveVerdict, reviseVerdict } from './give-verdict.ts';
@@ -77,6 +79,8 @@ function openGate(pen: Pen, subject: Subject, gate: GateRecord, command: OpenGat
   const { seed } = pen.stamp;
   const demands = planned.characteristics.map((characteristic) => stateDemand(pen, subject, gate.id, characteristic, lotSize, gate.original, seed));
   pen.write(subject.stream, { type: 'gateOpened', gate: planned, attempt: gate.attempt + 1, original: gate.original, lotSize, seed, demands });
+  // A gate all of whose samples skip-lot passes over has its verdict at once.
+  giveVerdict(pen, subject.stream, gate.id);
 }
 
 function gaugeAtHand(pen: Pen, id: string | undefined): GaugeState | null {
@@ -115,19 +119,31 @@ function takeWeights(pen: Pen, subject: Subject, gate: GateRecord, work: Charact
 
 function recordFinding(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: RecordFinding): void {
   const { characteristic, basis, n } = work.demand;
-  if (characteristic.kind !== 'counted' || basis.by !== 'attributes') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: characteristic.kind === 'counted' ? 'looks' : 'readings', unit: '' });
+  const standing = samplingStanding(work);
+  if (characteristic.kind !== 'counted' || basis.by !== 'attributes' || standing === null) return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: characteristic.kind === 'counted' ? 'looks' : 'readings', unit: '' });
   if (work.looked !== null) refuse({ code: 'sampleAlreadyComplete', characteristic: characteristic.name });
   const kind = characteristic.kinds.find(({ code }) => code === command.code) ?? refuse({ code: 'findingUnknown', finding: command.code, known: characteristic.kinds.map(({ code }) => code) });
   const plan = basis.classes.find((each) => each.class === kind.class)?.plan ?? refuse({ code: 'findingUnknown', finding: command.code, known: characteristic.kinds.map(({ code }) => code) });
   if (!Number.isInteger(command.pieces) || command.pieces < 1) refuse({ code: 'tooManyFound', found: command.pieces, n });
   const ordinals = command.ordinals ?? [];
-  if (plan.sampleSize < n && ordinals.length === 0) refuse({ code: 'findingNeedsPiece', class: kind.class, n: plan.sampleSize, draw: n });
-  if (ordinals.length > 0 && (ordinals.length !== command.pieces || new Set(ordinals).size !== ordinals.length)) refuse({ code: 'tooManyFound', found: command.pieces, n: ordinals.length });
-  const outside = ordinals.find((ordinal) => !Number.isInteger(ordinal) || ordinal < 1 || ordinal > n);
-  if (outside !== undefined) refuse({ code: 'ordinalOutside', characteristic: characteristic.name, n, ordinal: outside });
-  const found = piecesFound([...work.findings.filter((finding) => finding.class === kind.class && !finding.withdrawn), { pieces: command.pieces, ordinals }], Infinity);
-  if (found > n) refuse({ code: 'tooManyFound', found, n });
+  const ofPieces = characteristic.sampling.rule !== 'attributes' || characteristic.sampling.counts !== 'nonconformities';
+  if (findingNeedsPiece(work, kind.class) && ordinals.length === 0) refuse({ code: 'findingNeedsPiece', class: kind.class, n: Math.min(plan.sampleSize, standing.to), draw: standing.to });
+  if (ordinals.length > 0 && (ordinals.length !== command.pieces || (ofPieces && new Set(ordinals).size !== ordinals.length))) refuse({ code: 'tooManyFound', found: command.pieces, n: ordinals.length });
+  // What is seen now lies in the pieces asked for now; what was overlooked in an earlier sample may still be entered.
+  const outside = ordinals.find((ordinal) => !Number.isInteger(ordinal) || ordinal < 1 || ordinal > (isSequential(plan) ? n : standing.to));
+  if (outside !== undefined) refuse({ code: 'ordinalOutside', characteristic: characteristic.name, n: standing.to, ordinal: outside });
+  const found = nonconformingPieces([...work.findings.filter((finding) => finding.class === kind.class && !finding.withdrawn), { pieces: command.pieces, ordinals }], Infinity);
+  if (ofPieces && found > standing.to && !isSequential(plan)) refuse({ code: 'tooManyFound', found, n: standing.to });
   pen.write(subject.stream, { type: 'findingRecorded', gate: gate.id, characteristic: characteristic.id, code: kind.code, class: kind.class, pieces: command.pieces, ...(ordinals.length === 0 ? {} : { ordinals }) });
+  if (!isSequential(plan)) return;
+  // Piece by piece, this one may already have decided: then nothing more is looked at.
+  const after = samplingStanding(workOf(pen, subject, gate, work));
+  if (after?.decided === true) pen.write(subject.stream, { type: 'sampleCompleted', gate: gate.id, characteristic: characteristic.id, looked: after.looked });
+}
+
+function workOf(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork): CharacteristicWork {
+  const { id } = work.demand.characteristic;
+  return gateOf(pen.subject(subject.stream), gate.id).work.find(({ demand }) => demand.characteristic.id === id) ?? work;
 }
 
 function takeLook(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeLook): void {
@@ -152,11 +168,17 @@ function piecesMade(gate: GateRecord): number | null {
 }
 
 function completeSample(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: CompleteSample): void {
-  const { characteristic, basis, n } = work.demand;
-  if (basis.by !== 'attributes') refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'readings', unit: '' });
+  const { characteristic } = work.demand;
+  const standing = samplingStanding(work);
+  if (standing === null) return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'readings', unit: '' });
   if (work.looked !== null) refuse({ code: 'sampleAlreadyComplete', characteristic: characteristic.name });
-  if (command.looked !== n) refuse({ code: 'sampleNotWhole', looked: command.looked, n });
-  pen.write(subject.stream, { type: 'sampleCompleted', gate: gate.id, characteristic: characteristic.id, looked: n });
+  // Piece by piece any stretch up to the next decision may be given as good; sample by sample the whole sample.
+  const inSequence = standing.classes.some(({ plan }) => isSequential(plan));
+  const fits = inSequence ? Number.isInteger(command.looked) && command.looked > standing.looked && command.looked <= standing.to : command.looked === standing.to;
+  if (!fits) refuse({ code: 'sampleNotWhole', looked: command.looked, n: standing.to });
+  const done = { ...work, samples: [...work.samples, { looked: command.looked, slip: pen.subject(subject.stream).version + 1 }] };
+  const decided = samplingStanding(done)?.decided === true;
+  pen.write(subject.stream, { type: 'sampleCompleted', gate: gate.id, characteristic: characteristic.id, looked: command.looked, ...(decided ? {} : { goesOn: true as const }) });
 }
 
 /** A released lot's numbers stand on its certificate, also those that come from its powder or its charges: they change only after the release was withdrawn. */

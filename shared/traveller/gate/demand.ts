@@ -1,4 +1,4 @@
-import type { AttributesPlan } from '../../sampling/attributes/index.ts';
+import type { LotPlan } from '../../sampling/sequential/index.ts';
 import type { VariablesLotPlan } from '../../sampling/variables/index.ts';
 import type { AcceptBy, Characteristic, FindingClass } from '../plan/characteristic.ts';
 
@@ -10,14 +10,16 @@ export type Place =
 
 export interface ClassPlan {
   readonly class: FindingClass;
-  readonly plan: AttributesPlan;
-  /** Stream of the switching state that gave the severity. */
-  readonly switching: string;
+  readonly plan: LotPlan;
+  /** Stream of the switching state that gave the severity; null for a plan that knows no switching. */
+  readonly switching: string | null;
 }
 
 /** What the number of pieces and the judgement rest on. */
 export type Basis =
   | { readonly by: 'attributes'; readonly classes: readonly ClassPlan[] }
+  /** Passed over by skip-lot: nothing is asked. `lots` earned it. */
+  | { readonly by: 'skipped'; readonly clearance: number; readonly oneIn: number; readonly lots: readonly string[] }
   | { readonly by: 'variables'; readonly plan: VariablesLotPlan; /** Null where the plan was worked out from two points: it knows no switching. */ readonly switching: string | null }
   | { readonly by: 'limits'; readonly accept: AcceptBy }
   | { readonly by: 'everyPiece' }

@@ -1,3 +1,4 @@
+import { diceFrom } from '../../sampling/draw/dice.ts';
 import { drawSample } from '../../sampling/draw/index.ts';
 
 /**
@@ -17,4 +18,18 @@ export function drawInStages(population: number, sizes: readonly number[], seed:
 function drawnOutOf(sample: readonly number[] | null, population: number, size: number, seed: string): number[] {
   if (sample === null) return drawSample({ seed, population, size });
   return drawSample({ seed: `${seed} / ${size}`, population: sample.length, size }).flatMap((place) => sample[place - 1] ?? []);
+}
+
+/**
+ * The pieces `drawSample` gives for the seed, in an order in which every beginning of the draw is a random sample of its own: for looking
+ * piece by piece. Shuffled from the back (Fisher and Yates).
+ */
+export function drawInTurn(population: number, size: number, seed: string): number[] {
+  const pieces = drawSample({ seed, population, size });
+  const dice = diceFrom(`${seed} / in turn`);
+  for (let at = pieces.length - 1; at > 0; at -= 1) {
+    const other = dice.roll(at + 1) - 1;
+    [pieces[at], pieces[other]] = [pieces[other] ?? 0, pieces[at] ?? 0];
+  }
+  return pieces;
 }

@@ -34,7 +34,7 @@ function evolveGate(gate: GateRecord, slip: Slip<GateSlip>): GateRecord {
   const { body, by, at, version } = slip;
   switch (body.type) {
     case 'gateOpened':
-      return { ...gate, status: 'open', attempt: body.attempt, original: body.original, plan: body.gate, lotSize: body.lotSize, seed: body.seed, work: body.demands.map((demand) => ({ demand, readings: [], findings: [], looks: [], weights: null, looked: null, workers: [] })) };
+      return { ...gate, status: 'open', attempt: body.attempt, original: body.original, plan: body.gate, lotSize: body.lotSize, seed: body.seed, work: body.demands.map((demand) => ({ demand, readings: [], findings: [], looks: [], weights: null, samples: [], looked: null, workers: [] })) };
     case 'readingTaken':
       return withWork(gate, by, body.characteristic, (work) => ({ ...work, readings: [...work.readings, { ordinal: body.ordinal, value: body.value, inputs: body.inputs ?? null, gauge: body.gauge ?? null, by, at, slip: version, first: null }] }));
     case 'weightsTaken':
@@ -49,7 +49,7 @@ function evolveGate(gate: GateRecord, slip: Slip<GateSlip>): GateRecord {
     case 'lookTaken':
       return withWork(gate, by, body.characteristic, (work) => ({ ...work, looks: [...work.looks, { look: body.look, looked: body.looked, found: body.found, code: body.code, by, at }] }));
     case 'sampleCompleted':
-      return withWork(gate, by, body.characteristic, (work) => ({ ...work, looked: body.looked }));
+      return withWork(gate, by, body.characteristic, (work) => ({ ...work, samples: [...work.samples, { looked: body.looked, slip: version }], looked: body.goesOn === true ? null : body.looked }));
     case 'readingCorrected':
       return withWork(gate, by, body.characteristic, (work) => ({
         ...work,

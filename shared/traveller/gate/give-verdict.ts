@@ -3,6 +3,7 @@ import type { Subject } from '../known.ts';
 import { standingHolds } from '../lot/lot.ts';
 import type { Pen } from '../pen.ts';
 import { countForSwitching, recountForSwitching } from '../switching-state/count-lot.ts';
+import { countForSkipping } from '../skip-lot/passed-over.ts';
 import { standForMembers, standForParts } from '../charge/stand-for-members.ts';
 import { gateOf } from './decide-gate.ts';
 import { judgeGate } from './judge.ts';
@@ -19,6 +20,7 @@ export function giveVerdict(pen: Pen, stream: string, gateId: string): void {
   bookPieces(pen, subject, gateId, whole);
   if (!whole.accepted) holdForVerdict(pen, stream, gateId, gate.name);
   countForSwitching(pen, stream, gateId);
+  if (subject.kind === 'lot') countForSkipping(pen, subject.product.id, subject.id, gate, whole);
   standForMembers(pen, stream, false);
 }
 

@@ -1,18 +1,19 @@
 import { acceptanceLimits } from '../../metrology/decision-rules/index.ts';
 import { summarise } from '../../metrology/summary/index.ts';
 import type { Running } from '../../metrology/summary/index.ts';
-import { judgeSingle } from '../../sampling/attributes/index.ts';
 import { asAttributes, judgeVariables, normality } from '../../sampling/variables/index.ts';
 import { BrokenThread } from '../broken-thread.ts';
 import type { Characteristic, Measured } from '../plan/characteristic.ts';
 import type { CharacteristicResult, ClassResult, JudgedLimits, ResultDetail, ValueSummary, Verdict } from './verdict.ts';
-import type { CharacteristicWork, Finding, GateRecord } from './work.ts';
+import { classStanding } from './class-outcome.ts';
+import type { CharacteristicWork, GateRecord } from './work.ts';
 
 /** True when nothing more is asked for: the verdict falls with this entry and not before. */
 export function isWhole(work: CharacteristicWork, lotSize: number): boolean {
   const { basis, n } = work.demand;
   switch (basis.by) {
     case 'attributes': return work.looked !== null;
+    case 'skipped': return true;
     case 'everyPiece': return (work.weights?.running.n ?? 0) >= lotSize;
     case 'interval': return work.looks.length >= basis.looks;
     case 'variables': case 'limits': case 'grade': case 'once': return work.readings.length >= n;
@@ -40,11 +41,13 @@ function judgeWork(work: CharacteristicWork): CharacteristicResult {
 function detailOf(work: CharacteristicWork): ResultDetail {
   const { basis, characteristic } = work.demand;
   switch (basis.by) {
-    case 'attributes': return { by: 'attributes', classes: basis.classes.map(({ class: each, plan }): ClassResult => {
-      const standing = work.findings.filter((finding) => finding.class === each && !finding.withdrawn);
-      const found = piecesFound(standing, plan.sampleSize);
-      return { class: each, plan, found, beyond: piecesFound(standing, Infinity) - found, outcome: judgeSingle(plan, found) };
+    case 'attributes': return { by: 'attributes', classes: basis.classes.map((each): ClassResult => {
+      const { plan, found, beyond, outcome, sample, at, acceptAt, rejectAt } = classStanding(each, work, work.looked ?? 0);
+      // Still open where every piece asked for was looked at: another class rejected first, or a correction took away what had decided. No
+      // sampling begins anew for either; what was not accepted stays so until somebody with the right decides.
+      return { class: each.class, plan, found, beyond, outcome: outcome === 'open' ? 'undecided' : outcome, decided: { sample, at: Math.min(at, work.looked ?? at), ac: acceptAt, re: rejectAt } };
     }) };
+    case 'skipped': return { by: 'skipped', clearance: basis.clearance, oneIn: basis.oneIn, lots: basis.lots };
     case 'variables': {
       const values = numbers(work);
       const limits = judgedLimits(measuredOf(characteristic), uncertaintyOf(work));
@@ -74,7 +77,8 @@ function detailOf(work: CharacteristicWork): ResultDetail {
 
 function isAccepted(detail: ResultDetail, characteristic: Characteristic): boolean {
   switch (detail.by) {
-    case 'attributes': return detail.classes.every(({ outcome }) => outcome !== 'rejected');
+    case 'attributes': return detail.classes.every(({ outcome }) => outcome === 'accepted' || outcome === 'acceptedInGap');
+    case 'skipped': return true;
     case 'variables': return detail.judged.accepted;
     case 'limits': return detail.accept === 'each' ? detail.outside === 0 : within(detail.summary.mean, detail.limits);
     case 'everyPiece': return detail.outside < detail.summary.n && detail.outside * 100 <= detail.ejectAtMostPercent * detail.summary.n;
@@ -82,16 +86,6 @@ function isAccepted(detail: ResultDetail, characteristic: Characteristic): boole
     case 'grade': return characteristic.kind === 'graded' && characteristic.scale.indexOf(detail.worst) <= characteristic.scale.indexOf(detail.worstAccepted);
     case 'once': return detail.confirmed;
   }
-}
-
-/**
- * Nonconforming pieces within the first n of the draw. A piece with two nonconformities of one class is one nonconforming piece, which is
- * seen where the pieces are named. Without ordinals the draw is as large as n, so every piece lies within it.
- * @see MIL-STD-105E 3.16 to 3.18, nonconforming unit (from memory)
- */
-export function piecesFound(findings: readonly Pick<Finding, 'pieces' | 'ordinals'>[], n: number): number {
-  const named = new Set(findings.flatMap(({ ordinals }) => ordinals.filter((ordinal) => ordinal <= n)));
-  return named.size + findings.reduce((sum, { pieces, ordinals }) => sum + (ordinals.length === 0 ? pieces : 0), 0);
 }
 
 function numbers(work: CharacteristicWork): number[] {

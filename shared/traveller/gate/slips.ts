@@ -22,7 +22,7 @@ export type GateSlip =
   | { readonly type: 'findingRecorded'; readonly gate: string; readonly characteristic: string; readonly code: string; readonly class: FindingClass; readonly pieces: number; /** Place in the sample, asked for where the classes have different n. */ readonly ordinals?: readonly number[] }
   | { readonly type: 'findingWithdrawn'; readonly gate: string; readonly characteristic: string; /** Version of the slip withdrawn. */ readonly finding: number; readonly reason: string }
   | { readonly type: 'lookTaken'; readonly gate: string; readonly characteristic: string; readonly look: number; readonly looked: number; readonly found: number; readonly code: string | null }
-  | { readonly type: 'sampleCompleted'; readonly gate: string; readonly characteristic: string; readonly looked: number }
+  | { readonly type: 'sampleCompleted'; readonly gate: string; readonly characteristic: string; /** All samples together. */ readonly looked: number; /** It did not decide: more pieces are asked for. */ readonly goesOn?: true }
   | { readonly type: 'readingCorrected'; readonly gate: string; readonly characteristic: string; readonly ordinal: number; readonly from: number | string | boolean; readonly to: number | string | boolean; readonly inputs?: ReadingInputs; readonly reason: string }
   | { readonly type: 'verdictGiven'; readonly gate: string; readonly verdict: Verdict }
   | { readonly type: 'verdictRevised'; readonly gate: string; readonly verdict: Verdict; readonly why: string };

@@ -1,15 +1,17 @@
-import { singlePlan } from '../../sampling/attributes/index.ts';
 import { drawSample } from '../../sampling/draw/index.ts';
-import { drawInStages } from './draw-in-stages.ts';
+import { isSequential, sampleTotals } from './class-outcome.ts';
+import { drawInStages, drawInTurn } from './draw-in-stages.ts';
 import { SMALLEST_VARIABLES_LOT } from '../../sampling/variables/index.ts';
 import type { Subject } from '../known.ts';
 import type { Pen } from '../pen.ts';
 import { refuse } from '../pen.ts';
-import type { AttributesRule, Characteristic, Measured } from '../plan/characteristic.ts';
-import { FINDING_CLASSES } from '../plan/characteristic.ts';
+import type { Characteristic, CountedRule, FindingClass, Measured } from '../plan/characteristic.ts';
+import { judgedClasses } from '../plan/characteristic.ts';
+import { lotPlanFor } from '../plan/lot-plan-for.ts';
+import { passedOver } from '../skip-lot/passed-over.ts';
 import type { SwitchingSeverity } from '../switching-state/slips.ts';
 import { variablesPlanFor } from '../plan/variables-plan-for.ts';
-import { switchingStream } from '../stream.ts';
+import { streamName, switchingStream } from '../stream.ts';
 import type { ClassPlan, Demand, Place } from './demand.ts';
 
 /** Severity in force; a state that never began is normal (ISO 2859-1, start of inspection; from memory). Discontinued stops an original inspection. */
@@ -28,23 +30,30 @@ export function stateDemand(pen: Pen, subject: Subject, gate: string, planned: C
   const { sampling } = characteristic;
   const product = subject.kind === 'lot' ? subject.product.id : subject.id;
   switch (sampling.rule) {
-    case 'attributes': {
-      const classes = classPlans(pen, product, gate, characteristic.id, sampling, lotSize, original);
-      const sizes = classes.map(({ plan }) => plan.sampleSize);
-      return { characteristic, basis: { by: 'attributes', classes }, n: Math.max(...sizes), places: drawn(subject, lotSize, sizes, seed) };
+    case 'attributes': case 'limitingQuality': case 'zeroAcceptance': case 'twoPoint': case 'sequential': {
+      const at = { product, gate, characteristic: characteristic.id };
+      const classes = judgedClasses(sampling).map((each) => classPlan(pen, at, sampling, each, lotSize, original));
+      if (sampling.rule === 'attributes') {
+        const allNormal = classes.every(({ plan }) => 'severity' in plan && plan.severity === 'normal');
+        const skipped = passedOver(pen, at, sampling, { original, allNormal, seed });
+        if (skipped !== null) return { characteristic, basis: skipped, n: 0, places: [] };
+      }
+      const n = Math.max(...classes.map(({ plan }) => plan.sampleSize));
+      // Piece by piece every beginning of the draw must be a random sample, so it is not put in order.
+      const places = classes.some(({ plan }) => isSequential(plan)) ? drawn(subject, drawInTurn(lotSize, n, seed)) : drawn(subject, drawInStages(lotSize, classes.flatMap(({ plan }) => sampleTotals(plan)), seed));
+      return { characteristic, basis: { by: 'attributes', classes }, n, places };
     }
-    case 'limitingQuality': case 'zeroAcceptance': case 'twoPoint': case 'sequential': return refuse({ code: 'planUnsound', where: characteristic.name, why: 'noAql' });
     case 'variables': {
       // The tables of variables plans begin at three pieces; a smaller lot is measured whole, each piece within the limits.
-      if (lotSize < SMALLEST_VARIABLES_LOT) return { characteristic, basis: { by: 'limits', accept: 'each' }, n: lotSize, places: drawn(subject, lotSize, [lotSize], seed) };
+      if (lotSize < SMALLEST_VARIABLES_LOT) return { characteristic, basis: { by: 'limits', accept: 'each' }, n: lotSize, places: drawn(subject, drawInStages(lotSize, [lotSize], seed)) };
       const switching = sampling.points === undefined ? switchingStream(product, gate, characteristic.id, null) : null;
       const plan = variablesPlanFor(sampling, lotSize, switching === null ? 'normal' : severityOf(pen, switching, original)) ?? refuse({ code: 'planUnsound', where: characteristic.name, why: 'noDesign' });
-      return { characteristic, basis: { by: 'variables', plan, switching }, n: plan.sampleSize, places: drawn(subject, lotSize, [plan.sampleSize], seed) };
+      return { characteristic, basis: { by: 'variables', plan, switching }, n: plan.sampleSize, places: drawn(subject, drawInStages(lotSize, [plan.sampleSize], seed)) };
     }
     case 'fixed': {
       // Powder is tested as often as planned, however few its barrels; pieces only as many as there are.
       const n = subject.kind === 'batch' ? sampling.n : Math.min(sampling.n, lotSize);
-      return { characteristic, basis: limitsBasis(characteristic, sampling.accept), n, places: drawn(subject, lotSize, [n], seed) };
+      return { characteristic, basis: limitsBasis(characteristic, sampling.accept), n, places: drawn(subject, drawInStages(lotSize, [n], seed)) };
     }
     case 'barrels': {
       const barrels = drawSample({ seed, population: lotSize, size: Math.min(sampling.barrels, lotSize) });
@@ -65,19 +74,20 @@ function limitsBasis(characteristic: Characteristic, accept: 'each' | 'mean'): D
   return characteristic.kind === 'graded' ? { by: 'grade' } : { by: 'limits', accept };
 }
 
-function classPlans(pen: Pen, product: string, gate: string, characteristic: string, rule: AttributesRule, lotSize: number, original: boolean): ClassPlan[] {
-  return FINDING_CLASSES.flatMap((each) => {
-    const aqlPercent = rule.aqlPercent[each];
-    if (aqlPercent === undefined) return [];
-    const switching = switchingStream(product, gate, characteristic, each);
-    return [{ class: each, switching, plan: singlePlan({ lotSize, level: rule.level, aqlPercent, severity: severityOf(pen, switching, original) }) }];
-  });
+function classPlan(pen: Pen, at: { readonly product: string; readonly gate: string; readonly characteristic: string }, rule: CountedRule, each: FindingClass, lotSize: number, original: boolean): ClassPlan {
+  const byAql = rule.rule === 'attributes';
+  const switching = byAql ? switchingStream(at.product, at.gate, at.characteristic, each) : null;
+  const severity = switching === null ? 'normal' : severityOf(pen, switching, original);
+  const own = byAql ? rule.ownTables?.[severity] : undefined;
+  const tables = own === undefined ? [] : [pen.find(streamName('table', own), 'table', 'table').table];
+  const plan = lotPlanFor(rule, each, { lotSize, severity, tables }) ?? refuse({ code: 'planUnsound', where: at.characteristic, why: 'noDesign' });
+  return { class: each, switching, plan };
 }
 
 /** Pieces counted along the trays in order: piece 1 is tray 1, position 1. A charge or batch without trays has no drawn pieces. */
-function drawn(subject: Subject, lotSize: number, sizes: readonly number[], seed: string): Place[] {
+function drawn(subject: Subject, pieces: readonly number[]): Place[] {
   if (subject.kind !== 'lot') return [];
-  return drawInStages(lotSize, sizes, seed).map((piece) => ({ at: 'tray', piece, tray: Math.ceil(piece / subject.trayCapacity), position: ((piece - 1) % subject.trayCapacity) + 1 }));
+  return pieces.map((piece) => ({ at: 'tray', piece, tray: Math.ceil(piece / subject.trayCapacity), position: ((piece - 1) % subject.trayCapacity) + 1 }));
 }
 
 /** Fills in limits that follow from the powder: target press weight ± the plan's tolerance. */

@@ -1,4 +1,4 @@
-import type { AttributesPlan } from '../../sampling/attributes/index.ts';
+import type { LotPlan } from '../../sampling/sequential/index.ts';
 import type { AttributesView, Normality, VariablesLotPlan, VariablesVerdict } from '../../sampling/variables/index.ts';
 import type { AcceptBy, FindingClass } from '../plan/characteristic.ts';
 
@@ -15,10 +15,12 @@ export interface JudgedLimits {
   readonly uncertainty: number;
 }
 
-export interface ClassResult { readonly class: FindingClass; readonly plan: AttributesPlan; readonly found: number; /** Found in pieces beyond this class's n: kept, not counted. */ readonly beyond: number; readonly outcome: 'accepted' | 'acceptedInGap' | 'rejected' }
+export interface ClassResult { readonly class: FindingClass; readonly plan: LotPlan; readonly found: number; /** Found in pieces beyond this class's n: kept, not counted. */ readonly beyond: number; /** `undecided`: another class rejected the lot first, or a correction took away what had decided. */ readonly outcome: 'accepted' | 'acceptedInGap' | 'rejected' | 'undecided';
+  /** Sample it decided on and pieces of the draw until then; absent on older slips, where one sample of all pieces decided. */ readonly decided?: { readonly sample: number; readonly at: number; /** The numbers it was decided by; null where it could not go that way there. */ readonly ac: number | null; readonly re: number | null } }
 
 export type ResultDetail =
   | { readonly by: 'attributes'; readonly classes: readonly ClassResult[] }
+  | { readonly by: 'skipped'; readonly clearance: number; readonly oneIn: number; readonly lots: readonly string[] }
   | { readonly by: 'variables'; readonly plan: VariablesLotPlan; readonly judged: VariablesVerdict; readonly summary: ValueSummary; readonly limits: JudgedLimits; /** Values outside the limits. */ readonly outside: number;
     /** Whether the readings look normal: a caution. Absent on older slips. */ readonly normality?: Normality; /** The same readings as attributes, and whether the two views disagree. Absent on older slips. */ readonly attributes?: AttributesView }
   | { readonly by: 'limits'; readonly accept: AcceptBy; readonly summary: ValueSummary; readonly limits: JudgedLimits; readonly outside: number }

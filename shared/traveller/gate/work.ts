@@ -11,6 +11,9 @@ export interface Finding { readonly slip: number; readonly code: string; readonl
 export interface Look { readonly look: number; readonly looked: number; readonly found: number; readonly code: string | null; readonly by: string; readonly at: string }
 export interface Weights { readonly running: Running; readonly outside: number; readonly uncertainty: number; readonly lastBlock: readonly number[] }
 
+/** One sample given as done: pieces looked at in all until then, and the slip that says so. */
+export interface SampleDone { readonly looked: number; readonly slip: number }
+
 /** How far one characteristic of an open gate has come. Plain data: it travels as a snapshot. */
 export interface CharacteristicWork {
   readonly demand: Demand;
@@ -18,6 +21,9 @@ export interface CharacteristicWork {
   readonly findings: readonly Finding[];
   readonly looks: readonly Look[];
   readonly weights: Weights | null;
+  /** Samples given as done, in turn. */
+  readonly samples: readonly SampleDone[];
+  /** Pieces looked at in all, once nothing more is asked for. */
   readonly looked: number | null;
   /** Badges of all who entered anything here, in the order they came. */
   readonly workers: readonly string[];

@@ -14,4 +14,6 @@ export interface PrintLabel { readonly type: 'printLabel'; readonly lot: string;
 export interface ReadLabel { readonly type: 'readLabel'; readonly lot: string; readonly box: string; readonly payload: string }
 export interface VoidBox { readonly type: 'voidBox'; readonly lot: string; readonly box: string; readonly reason: string }
 export interface ShipBox { readonly type: 'shipBox'; readonly lot: string; readonly box: string; readonly shipment: string; readonly order: string; readonly consignee: string }
-export type LotOwnCommand = OpenLot | RecordSort | DestroyPieces | ScrapPieces | SplitLot | ReleaseLot | WithdrawRelease | PackBox | PrintLabel | ReadLabel | VoidBox | ShipBox;
+/** Signed. An opened lot goes on under another version of its plan; nothing else ever moves it. */
+export interface MoveLotToPlan { readonly type: 'moveLotToPlan'; readonly lot: string; readonly planVersion: number; readonly reason: string }
+export type LotOwnCommand = OpenLot | RecordSort | DestroyPieces | ScrapPieces | SplitLot | ReleaseLot | WithdrawRelease | PackBox | PrintLabel | ReadLabel | VoidBox | ShipBox | MoveLotToPlan;

@@ -13,6 +13,7 @@ import { streamName } from '../stream.ts';
 import { requireFree } from '../upstream.ts';
 import type { LotOwnCommand, OpenLot, PackBox, PrintLabel, ReadLabel, RecordSort, ShipBox, SplitLot, VoidBox } from './commands.ts';
 import type { Box, Concession, Lot } from './lot.ts';
+import { moveLotToPlan } from './move-to-plan.ts';
 import { lotProduct } from './regrade.ts';
 import { releaseLot, requireReleased, withdrawRelease } from './release.ts';
 
@@ -32,6 +33,7 @@ export function decideLot(pen: Pen, command: LotOwnCommand): void {
     case 'readLabel': return readLabel(pen, command);
     case 'voidBox': return voidBox(pen, command);
     case 'shipBox': return shipBox(pen, command);
+    case 'moveLotToPlan': return moveLotToPlan(pen, command);
   }
 }
 

@@ -56,6 +56,8 @@ function evolveOwn(lot: Lot, slip: Slip, body: Own): Lot {
         })),
       };
     case 'gateReopened': return reopened(lot, slip, body);
+    case 'lotMovedToPlan':
+      return { ...lot, planVersion: body.planVersion, gates: freshGates(body.route).map((fresh) => lot.gates.find((gate) => gate.id === fresh.id && (gate.attempt > 0 || gate.verdicts.length > 0)) ?? fresh) };
     case 'lotSorted': {
       const removed = body.removed.reduce((sum, { pieces }) => sum + pieces, 0);
       return {

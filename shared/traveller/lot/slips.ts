@@ -13,6 +13,7 @@ export type LotSlip = GateSlip | CommonSlip
   | { readonly type: 'piecesDestroyed'; readonly pieces: number; readonly gate: string | null; readonly reason: string }
   | { readonly type: 'piecesScrapped'; readonly pieces: number; readonly gate: string | null; readonly reason: string }
   | { readonly type: 'piecesSplitOff'; readonly into: string; readonly pieces: number; readonly reason: string }
+  | { readonly type: 'lotMovedToPlan'; readonly plan: string; readonly from: number; readonly planVersion: number; readonly route: readonly RouteStep[]; readonly reason: string; readonly signature: Signature }
   | { readonly type: 'lotReleased'; readonly certificate: string; readonly quantity: number; readonly signatures: readonly Signature[] }
   | { readonly type: 'releaseWithdrawn'; readonly certificate: string; readonly reason: string; readonly signature: Signature }
   | { readonly type: 'boxPacked'; readonly box: string; readonly pieces: number }

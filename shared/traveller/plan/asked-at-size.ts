@@ -1,11 +1,11 @@
 import { OutsideDomain } from '../../ground/outside-domain.ts';
-import { attributesPlan, limitingQualityPlan, stagesOf, tableNotes, zeroAcceptancePlan } from '../../sampling/attributes/index.ts';
+import { stagesOf, tableNotes } from '../../sampling/attributes/index.ts';
 import type { OwnTable, Severity, TableNote } from '../../sampling/attributes/index.ts';
-import { twoPointDouble, twoPointSingle } from '../../sampling/design/index.ts';
-import { sequentialPlan } from '../../sampling/sequential/index.ts';
-import { pointsVariablesPlan, SMALLEST_VARIABLES_LOT, variablesPlan } from '../../sampling/variables/index.ts';
+import { SMALLEST_VARIABLES_LOT } from '../../sampling/variables/index.ts';
 import { judgedClasses } from './characteristic.ts';
-import type { AttributesRule, Characteristic, FindingClass, LimitingQualityRule, SequentialRule, TwoPointRule, VariablesRule, ZeroAcceptanceRule } from './characteristic.ts';
+import type { Characteristic, CountedRule, FindingClass, VariablesRule } from './characteristic.ts';
+import { lotPlanFor } from './lot-plan-for.ts';
+import { variablesPlanFor } from './variables-plan-for.ts';
 
 /** What belongs beside a line besides the notes of its table. */
 export type AskedNote = TableNote
@@ -58,73 +58,49 @@ const nothing = { class: null, severity: null, pieces: null, samples: [], startL
  */
 export function askedAtSize({ sampling }: Characteristic, lotSize: number, tables: readonly OwnTable[] = []): readonly AskedLine[] {
   switch (sampling.rule) {
-    case 'attributes': return judgedClasses(sampling).flatMap((each) => SEVERITIES.map((severity) => or({ class: each, severity }, () => byAttributes(sampling, each, severity, lotSize, tables))));
-    case 'limitingQuality': case 'zeroAcceptance': return judgedClasses(sampling).map((each) => or({ class: each, severity: null }, () => isolated(sampling, each, lotSize)));
-    case 'sequential': return judgedClasses(sampling).map((each) => or({ class: each, severity: null }, () => sequential(sampling, each, lotSize)));
+    case 'attributes': case 'limitingQuality': case 'zeroAcceptance': case 'twoPoint': case 'sequential':
+      return judgedClasses(sampling).flatMap((each) => (sampling.rule === 'attributes' ? SEVERITIES : [null]).map((severity) => {
+        const line = or(() => counted(sampling, each, severity, lotSize, tables));
+        return line === 'unreachable' ? { ...nothing, class: each, severity, notes: ['unreachable'] } : line;
+      }));
+    case 'variables': return measured(sampling, lotSize);
     case 'fixed': return [fixed(Math.min(sampling.n, lotSize))];
     case 'barrels': return [fixed(sampling.barrels * sampling.each)];
     case 'positions': return [fixed(sampling.positions.length * sampling.each)];
     case 'everyPiece': return [{ ...nothing, pieces: lotSize, notes: ['everyPiece'] }];
     case 'interval': return [{ ...nothing, pieces: Math.max(1, Math.floor(lotSize / sampling.everyPieces)) * sampling.n, samples: [{ sampleSize: sampling.n, ac: 0, re: 1 }] }];
     case 'once': return [];
-    case 'variables': return variablesLines(sampling, lotSize);
-    case 'twoPoint': return judgedClasses(sampling).map((each) => or({ class: each, severity: null }, () => twoPoint(sampling, each, lotSize)));
   }
 }
 
-function byAttributes(rule: AttributesRule, each: FindingClass, severity: Severity, lotSize: number, tables: readonly OwnTable[]): AskedLine {
-  const { level, samples = 'single', ownTables = {}, skipLot } = rule;
-  const own = tables.filter((table) => table.id === ownTables[severity]);
-  const plan = attributesPlan({ lotSize, level, aqlPercent: rule.aqlPercent[each] ?? Number.NaN, severity, samples, tables: own });
-  const stages = stagesOf(plan);
-  const gap = plan.samples === undefined && plan.re > plan.ac + 1;
-  return {
-    ...nothing, class: each, severity, pieces: plan.sampleSize, samples: stages, startLetter: plan.startLetter, letter: plan.letter, arrow: plan.arrow, table: plan.tableSource ?? plan.table,
-    notes: [...(plan.everyPiece ? (['everyPiece'] as const) : []), ...(gap ? (['gap'] as const) : []), ...tableNotes(plan), ...(skipLot === undefined || severity !== 'normal' ? [] : (['skipLot'] as const))],
-  };
+function counted(rule: CountedRule, each: FindingClass, severity: Severity | null, lotSize: number, tables: readonly OwnTable[]): AskedLine {
+  const ownTables = rule.rule === 'attributes' ? rule.ownTables ?? {} : {};
+  const plan = lotPlanFor(rule, each, { lotSize, severity: severity ?? 'normal', tables: tables.filter(({ id }) => severity !== null && id === ownTables[severity]) });
+  const line = { ...nothing, class: each, severity };
+  if (plan === null) return { ...line, notes: ['noDesign'] };
+  if ('slope' in plan) {
+    const { sampleSize, truncateAc, h1, h2, slope } = plan;
+    return { ...line, pieces: sampleSize, samples: [{ sampleSize, ac: truncateAc, re: truncateAc + 1 }], lines: { h1, h2, slope }, notes: ['cutOff'] };
+  }
+  const asked = { ...line, pieces: plan.sampleSize, samples: stagesOf(plan), notes: plan.everyPiece ? (['everyPiece'] as const) : [] };
+  if ('kind' in plan) return asked;
+  const { startLetter, letter, arrow, samples, ac, re, tableSource, table } = plan;
+  const more: readonly AskedNote[] = [...(samples === undefined && re > ac + 1 ? (['gap'] as const) : []), ...tableNotes(plan), ...(rule.rule === 'attributes' && rule.skipLot !== undefined && severity === 'normal' ? (['skipLot'] as const) : [])];
+  return { ...asked, startLetter, letter, arrow, table: tableSource ?? table, notes: [...asked.notes, ...more] };
 }
 
-function isolated(rule: LimitingQualityRule | ZeroAcceptanceRule, each: FindingClass, lotSize: number): AskedLine {
-  const asked = { lotSize, lqPercent: rule.lqPercent[each] ?? Number.NaN, consumerRisk: rule.consumerRisk };
-  const plan = rule.rule === 'limitingQuality' ? limitingQualityPlan(asked) : zeroAcceptancePlan(asked);
-  return { ...nothing, class: each, pieces: plan.sampleSize, samples: stagesOf(plan), notes: plan.everyPiece ? ['everyPiece'] : [] };
-}
-
-function twoPoint(rule: TwoPointRule, each: FindingClass, lotSize: number): AskedLine {
-  const points = rule.points[each];
-  if (points === undefined) return nothing;
-  const asked = { p1: points.p1Percent / 100, producerRisk: points.producerRisk, p2: points.p2Percent / 100, consumerRisk: points.consumerRisk, model: { kind: 'hypergeometric', lotSize } } as const;
-  const found = rule.samples === 'double' ? twoPointDouble(asked) : twoPointSingle(asked);
-  if ('none' in found) return { ...nothing, class: each, notes: ['noDesign'] };
-  const samples = 'stages' in found ? found.stages : [{ sampleSize: found.n, ac: found.ac, re: found.re }];
-  return { ...nothing, class: each, pieces: samples.reduce((sum, { sampleSize }) => sum + sampleSize, 0), samples };
-}
-
-function sequential(rule: SequentialRule, each: FindingClass, lotSize: number): AskedLine {
-  const points = rule.points[each];
-  if (points === undefined) return nothing;
-  const { sampleSize, truncateAc, h1, h2, slope } = sequentialPlan({ lotSize, ...points });
-  return { ...nothing, class: each, pieces: sampleSize, samples: [{ sampleSize, ac: truncateAc, re: truncateAc + 1 }], lines: { h1, h2, slope }, notes: ['cutOff'] };
-}
-
-function variablesLines(rule: VariablesRule, lotSize: number): readonly AskedLine[] {
+function measured(rule: VariablesRule, lotSize: number): readonly AskedLine[] {
   if (lotSize < SMALLEST_VARIABLES_LOT) return [{ ...nothing, pieces: lotSize, notes: ['measuredWhole'] }];
-  const { level, aqlPercent, sigma, form, separate, points } = rule;
-  const choices = { ...(sigma === undefined ? {} : { method: 'sigma' as const, sigma }), ...(form === undefined ? {} : { form }) };
-  if (points !== undefined) {
-    return [or({ class: null, severity: null }, () => {
-      const plan = pointsVariablesPlan({ lotSize, points, ...choices });
-      return plan === null ? { ...nothing, notes: ['noDesign'] } : { ...nothing, pieces: plan.sampleSize, k: plan.k, mPercent: plan.mPercent, notes: plan.everyPiece ? ['everyPiece'] : [] };
-    })];
-  }
-  return SEVERITIES.flatMap((severity): readonly AskedLine[] => {
-    const line = or({ class: null, severity }, () => {
-      const plan = variablesPlan({ lotSize, level, aqlPercent, severity: severity === 'tightened' ? 'tightened' : 'normal', ...choices, ...(separate === undefined ? {} : { separate }) });
-      const notes: readonly AskedNote[] = [...(plan.everyPiece ? (['everyPiece'] as const) : []), ...(severity === 'reduced' ? (['noReducedVariables'] as const) : [])];
-      return { ...nothing, severity, pieces: plan.sampleSize, startLetter: plan.startLetter, letter: plan.letter, arrow: plan.arrow, k: plan.k, mPercent: plan.mPercent, table: plan.tables, notes, sides: plan.separate };
-    });
-    const { sides, ...both } = { sides: undefined, ...line };
-    return sides === undefined ? [both] : (['lower', 'upper'] as const).map((side) => ({ ...both, class: side, k: sides[side].k, mPercent: sides[side].mPercent }));
+  return (rule.points === undefined ? SEVERITIES : [null]).flatMap((severity): readonly AskedLine[] => {
+    const line = { ...nothing, severity };
+    const found = or(() => variablesPlanFor(rule, lotSize, severity ?? 'normal'));
+    if (found === 'unreachable') return [{ ...line, notes: ['unreachable'] }];
+    if (found === null) return [{ ...line, notes: ['noDesign'] }];
+    const whole: readonly AskedNote[] = [...(found.everyPiece ? (['everyPiece'] as const) : []), ...(severity === 'reduced' ? (['noReducedVariables'] as const) : [])];
+    const table = found.origin === 'points' ? {} : { startLetter: found.startLetter, letter: found.letter, arrow: found.arrow, table: found.tables };
+    const both: AskedLine = { ...line, ...table, pieces: found.sampleSize, k: found.k, mPercent: found.mPercent, notes: whole };
+    const { separate } = found;
+    return separate === undefined ? [both] : (['lower', 'upper'] as const).map((side) => ({ ...both, class: side, k: separate[side].k, mPercent: separate[side].mPercent }));
   });
 }
 
@@ -132,11 +108,12 @@ function fixed(n: number): AskedLine {
   return { ...nothing, pieces: n, samples: [{ sampleSize: n, ac: null, re: null }] };
 }
 
-function or<Line extends AskedLine>(place: Pick<AskedLine, 'class' | 'severity'>, line: () => Line): Line | AskedLine {
+/** A size or AQL that the tables do not know is said, not thrown. */
+function or<T>(look: () => T): T | 'unreachable' {
   try {
-    return line();
+    return look();
   } catch (error) {
-    if (error instanceof OutsideDomain) return { ...nothing, ...place, notes: ['unreachable'] };
+    if (error instanceof OutsideDomain) return 'unreachable';
     throw error;
   }
 }

@@ -58,11 +58,9 @@ function countsOf(pen: Pen, stream: string, gateId: string): Count[] {
 
 /** What the switching score asks of the plan that judged: ISO 2859-1 9.3.3.2 (from memory). */
 function judgedPlan(plan: AttributesPlan, found: number, sample: number): JudgedPlan {
-  switch (plan.samples) {
-    case 'double': return { kind: 'double', onFirstSample: sample === 1 };
-    case 'multiple': return { kind: 'multiple', byThirdSample: sample <= 3 };
-    case undefined: return { kind: 'single', ac: plan.ac, tighterAccepted: tighterWouldAccept(plan, found) };
-  }
+  if (plan.samples === 'double') return { kind: 'double', onFirstSample: sample === 1 };
+  if (plan.samples === 'multiple') return { kind: 'multiple', byThirdSample: sample <= 3 };
+  return { kind: 'single', ac: plan.ac, tighterAccepted: tighterWouldAccept(plan, found) };
 }
 
 function countsOfResult(product: string, lot: string, gate: GateRecord, { original }: Verdict, { characteristic, detail }: CharacteristicResult): Count[] {

@@ -18,7 +18,7 @@ function openVisual(quantity: number): Demand {
   if (demand === undefined) throw new Error('nothing is asked for');
   return demand;
 }
-const classesOf = ({ basis }: Demand) => (basis.by === 'attributes' ? basis.classes : []);
+const classesOf = ({ basis }: Demand) => (basis.by === 'attributes' ? basis.classes.flatMap((each) => ('kind' in each.plan ? [] : [{ ...each, plan: each.plan }])) : []);
 const piecesOf = ({ places }: Demand): readonly number[] => places.map((place) => (place.at === 'tray' ? place.piece : 0));
 
 describe('opening a gate', () => {

@@ -44,7 +44,7 @@ describe('tightened inspection', () => {
     openLot(plant, 'N1');
     plant.must({ type: 'openGate', subject: 'lot:N1', gate: 'final-visual' });
     const { basis } = gateRecord(plant, 'lot:N1', 'final-visual').work[0]?.demand ?? {};
-    const severities = basis?.by === 'attributes' ? basis.classes.map(({ class: each, plan }) => [each, plan.severity]) : [];
+    const severities = basis?.by === 'attributes' ? basis.classes.map(({ class: each, plan }) => [each, 'severity' in plan ? plan.severity : null]) : [];
     expect(severities).toEqual([['critical', 'normal'], ['major', 'tightened'], ['minor', 'normal']]);
   });
 
@@ -120,7 +120,7 @@ describe('reduced inspection', () => {
     passGate(plant, 'GAP', 'final-visual', [{ code: 'ST', pieces: 3, ordinals: [1, 2, 3] }]);
     const detail = verdictAt(plant, 'GAP', 'final-visual').results[0]?.detail;
     const minor = detail?.by === 'attributes' ? detail.classes.find((each) => each.class === 'minor') : undefined;
-    expect([minor?.plan.sampleSize, minor?.plan.ac, minor?.plan.re, minor?.outcome]).toEqual([32, 2, 5, 'acceptedInGap']);
+    expect([minor?.plan.sampleSize, minor?.decided?.ac, minor?.decided?.re, minor?.outcome]).toEqual([32, 2, 5, 'acceptedInGap']);
     expect([verdictAt(plant, 'GAP', 'final-visual').accepted, state(MINOR).state.severity, state(MINOR).lastMove?.why]).toEqual([true, 'normal', 'endedInGap']);
   });
 

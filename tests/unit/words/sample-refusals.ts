@@ -63,6 +63,8 @@ export const sampleRefusals: Each<Refusal> = {
   notDiscontinued: { code: 'notDiscontinued', switching: 'switching:P-100/final/look/major', severity: 'tightened' },
   identifierUnfit: { code: 'identifierUnfit', field: 'lot', value: 'l26 0417', rule: 'number', detail: '' },
   lastKeeper: { code: 'lastKeeper', badge: 'P-01' },
+  tableUnsound: { code: 'tableUnsound', table: 'ISO-2C', problems: [{ code: 'letterOrder', line: 4, column: 1, head: 'code_letter', found: 'D', expected: 'C' }] },
+  routeDiffers: { code: 'routeDiffers', plan: 'ROUTE-A', planVersion: 2, gate: 'Dimensions' },
   personInactive: { code: 'personInactive', badge: 'P-09' },
 };
 

@@ -50,6 +50,7 @@ describe('demands, places and results', () => {
     expect(sampleDemands.map((demand) => english.demandSentence(demand))).toEqual([
       'Take 80 pieces of 1,000: letter J, normal, AQL major 0.65 · minor 2.5',
       'Measure 5 pieces of 40, 4.710 … 4.810 mm: s-method, letter D, normal, AQL 1',
+      'Nothing: this lot is passed over after 10 accepted in a row (L26-0401 and L26-0409); one lot in 4 is inspected',
       'Measure 4 samples from 2 barrels: each to lie within 4.710 … 4.810 mm',
       'Weigh every one of 1,000 pieces: 4.710 … 4.810 mm',
       'Look at 5 pieces each time 500 are made: 2 looks, accept none',
