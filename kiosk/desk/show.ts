@@ -4,8 +4,7 @@ import { parseNumber } from '../../shared/words/parse-number.ts';
 
 /** Numbers and days as the page's language writes them. */
 const locale = () => localeFor(document.documentElement.lang);
-/** How they are written, for sayings that take it along. */
-export const format = (): Format => formatFor(locale());
+const format = (): Format => formatFor(locale());
 
 /** A number with exactly this many decimals. */
 export const showNumber = (value: number, decimals: number): string => format().number(value, decimals);
