@@ -10,11 +10,13 @@ import type { Choice, LetteredChoice } from './choice.ts';
 import type { ModelName } from './comparison.ts';
 import { numberOf, readNumbers, type Faults, type Numbers } from './read-choice.ts';
 
+/** The exact risks a design has at its points, in the lot it is for. */
+interface Reached { readonly producerRisk: number; readonly consumerRisk: number }
 /** How a plan judges: by what is counted, or by what is measured. */
 export type Judged =
   | { readonly by: 'table'; readonly plan: AttributesPlan; readonly judging: Judging }
   | { readonly by: 'isolated'; readonly plan: IsolatedPlan; readonly judging: Judging }
-  | { readonly by: 'points'; readonly stages: readonly Stage[]; readonly judging: Judging }
+  | { readonly by: 'points'; readonly stages: readonly Stage[]; readonly judging: Judging; readonly reached: Reached }
   | { readonly by: 'sequential'; readonly plan: SequentialPlan; readonly judging: Judging }
   | { readonly by: 'measured'; readonly plan: MeasuredPlan; readonly table: VariablesPlan | null };
 /** A plan by variables: n pieces, and the distance k in standard deviations. */
@@ -68,12 +70,12 @@ const WORKED: Readonly<Record<Choice['rule'], (choice: Choice, numbers: Numbers)
   limitingQuality: (_, numbers) => isolated(limitingQualityPlan(numbers), numbers),
   zeroAcceptance: (_, numbers) => isolated(zeroAcceptancePlan(numbers), numbers),
   twoPointSingle: (_, numbers) => {
-    const found = twoPointSingle({ ...points(numbers), model: { kind: 'binomial' } });
-    return 'none' in found ? null : byPoints([{ sampleSize: found.n, ac: found.ac, re: found.re }], numbers);
+    const found = twoPointSingle({ ...points(numbers), model: { kind: 'hypergeometric', lotSize: numbers.lotSize } });
+    return 'none' in found ? null : byPoints([{ sampleSize: found.n, ac: found.ac, re: found.re }], found, numbers);
   },
   twoPointDouble: (_, numbers) => {
-    const found = twoPointDouble({ ...points(numbers), model: { kind: 'binomial' } });
-    return 'none' in found ? null : byPoints(found.stages, numbers);
+    const found = twoPointDouble({ ...points(numbers), model: { kind: 'hypergeometric', lotSize: numbers.lotSize } });
+    return 'none' in found ? null : byPoints(found.stages, found, numbers);
   },
   sequential: (_, numbers) => {
     const plan = sequentialPlan(numbers);
@@ -92,9 +94,6 @@ const WORKED: Readonly<Record<Choice['rule'], (choice: Choice, numbers: Numbers)
   },
 };
 
-/** A plan designed for a process asks for no more than the lot has: samples that reach the lot are every piece. */
-function byPoints(stages: readonly Stage[], numbers: Numbers): Worked {
-  const pieces = stages.reduce((sum, { sampleSize }) => sum + sampleSize, 0);
-  if (pieces > numbers.lotSize) return null;
-  return { judged: { by: 'points', stages, judging: { stages } }, notes: [], ...atPoints(numbers) };
+function byPoints(stages: readonly Stage[], { producerRisk, consumerRisk }: Reached, numbers: Numbers): Worked {
+  return { judged: { by: 'points', stages, judging: { stages }, reached: { producerRisk, consumerRisk } }, notes: [], ...atPoints(numbers) };
 }

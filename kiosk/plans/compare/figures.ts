@@ -31,8 +31,9 @@ export function workFigures(plans: readonly Compared[], model: ModelName, expect
         await turns.breathe();
         return valueAt(plan, curve, model, p);
       };
-      const producer = producerAt === null ? null : { risk: rejectedAt(plan, model, producerAt), p: producerAt };
-      const atLq = consumerAt === null ? null : { risk: await at('acceptance', consumerAt), p: consumerAt };
+      // A plan for one lot has its risks from that lot, whatever the chart counts by.
+      const producer = producerAt === null ? null : { risk: judged.by === 'points' ? judged.reached.producerRisk : rejectedAt(plan, model, producerAt), p: producerAt };
+      const atLq = consumerAt === null ? null : { risk: judged.by === 'isolated' ? judged.plan.riskAtLq : judged.by === 'points' ? judged.reached.consumerRisk : await at('acceptance', consumerAt), p: consumerAt };
       const asnAtAql = producerAt === null ? null : await at('asn', producerAt);
       const ofExpected = { p: expected, accepted: await at('acceptance', expected), asn: await at('asn', expected), ati: await at('ati', expected) };
       await turns.breathe();

@@ -77,9 +77,9 @@ function whyOfIsolated({ kind, lotSize, sampleSize, ac, lqPercent, consumerRisk,
   };
 }
 
-function whyOfPoints(compared: Compared, { stages }: Extract<Judged, { readonly by: 'points' }>): Why {
+function whyOfPoints({ producerAt, consumerAt }: Compared, { stages, reached: { producerRisk, consumerRisk } }: Extract<Judged, { readonly by: 'points' }>): Why {
   return {
-    lines: [line(labels.rule, words.points.rule), ...(stages.length > 1 ? [line(labels.rule, words.points.double)] : []), formula(labels.formula, words.points.formula), ...reached(compared)],
+    lines: [line(labels.rule, words.points.rule), ...(stages.length > 1 ? [line(labels.rule, words.points.double)] : []), formula(labels.formula, words.points.formula), formula(labels.inputs, words.points.inputs(percentText(producerAt ?? 0, 4), percentText(1 - producerRisk, 5), percentText(consumerAt ?? 0, 4), percentText(consumerRisk, 5)))],
     excerpt: null, sources: [{ text: words.points.law, tag: 'seen' }, { text: words.points.plan, tag: 'computed' }],
   };
 }

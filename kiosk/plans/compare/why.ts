@@ -1,10 +1,12 @@
+import { outcomes } from '../../../shared/sampling/risk/index.ts';
 import { planWhyWords as words, type SourceTag } from '../../../shared/words/plan-why.en.ts';
 import { showFigure } from '../../desk/show.ts';
 import type { Settings } from './comparison.ts';
 import type { Compared } from './compared-plan.ts';
-import { percentText, toDigits } from './compared-text.ts';
+import { percentText, stagesIn, toDigits } from './compared-text.ts';
 import type { Figures } from './figures.ts';
 import { numberOf } from './read-choice.ts';
+import { modelFor } from './values.ts';
 import { whyOfPlan } from './why-of-plan.ts';
 import type { WhyKind } from './why-asked.ts';
 
@@ -29,6 +31,8 @@ export function whyOf(kind: WhyKind, plan: Compared, inputs: WhyInputs): Why {
     case 'schemeAsn':
     case 'schemeAoq': return whyOfScheme(inputs);
     case 'simulated': return whyOfYear(inputs);
+    case 'producer': return plan.judged.by === 'points' ? whyOfPlan(plan) : whyOfRisk(kind, plan, inputs);
+    case 'atLq': return plan.judged.by === 'isolated' || plan.judged.by === 'points' ? whyOfPlan(plan) : whyOfRisk(kind, plan, inputs);
     default: return whyOfRisk(kind, plan, inputs);
   }
 }
@@ -36,7 +40,8 @@ export function whyOf(kind: WhyKind, plan: Compared, inputs: WhyInputs): Why {
 const { labels, risk, scheme } = words;
 type RiskKind = Exclude<WhyKind, 'sample' | 'numbers' | 'letter' | 'scheme' | 'share' | 'schemeAsn' | 'schemeAoq' | 'simulated'>;
 
-function whyOfRisk(kind: RiskKind, { judged }: Compared, { settings, figures }: WhyInputs): Why {
+function whyOfRisk(kind: RiskKind, compared: Compared, { settings, figures }: WhyInputs): Why {
+  const { judged } = compared;
   const measured = judged.by === 'measured';
   const law = measured ? risk.laws.measured : risk.laws[settings.model];
   const several = judged.by === 'sequential' ? risk.sequential : 'judging' in judged && 'stages' in judged.judging && judged.judging.stages.length > 1 ? risk.several : risk.single;
@@ -59,14 +64,23 @@ function whyOfRisk(kind: RiskKind, { judged }: Compared, { settings, figures }: 
     case 'consumer': return made([risk.consumer, accepted], figures === null ? null : risk.atAccepted(percent(figures.tenPercent), '10'));
     case 'atLq': return made([risk.atLq, accepted], figures?.atLq == null ? null : risk.atAccepted(percent(figures.atLq.p), percentText(figures.atLq.risk, 6)));
     case 'aoql': return made([risk.aoql, accepted], figures === null ? null : risk.at(percent(figures.aoql.at), `AOQ ${percentText(figures.aoql.aoql, 5)} %`), risk.aoqSource);
-    case 'asnAtAql': return made([asn], figures?.producer == null || figures.asnAtAql === null ? null : risk.at(percent(figures.producer.p), toDigits(figures.asnAtAql, 6)), risk.asnSource);
+    case 'asnAtAql': return made([asn], figures?.producer == null || figures.asnAtAql === null ? null : asnPutIn(compared, settings, figures.producer.p, figures.asnAtAql), risk.asnSource);
     case 'acceptedExpected': return made([accepted], expected === null ? null : risk.atAccepted(percent(expected.p), percentText(expected.accepted, 6)));
-    case 'asnExpected': return made([asn], expected === null ? null : risk.at(percent(expected.p), toDigits(expected.asn, 6)), risk.asnSource);
+    case 'asnExpected': return made([asn], expected === null ? null : asnPutIn(compared, settings, expected.p, expected.asn), risk.asnSource);
     case 'piecesYear': return made([risk.year, asn], expected === null ? null : risk.product(byLots + risk.times + toDigits(expected.asn, 6), toDigits(lots * expected.asn, 6)), risk.asnSource);
     case 'usedYear': return made([risk.used, asn], expected === null ? null : risk.product(byLots + risk.times + toDigits(expected.asn, 6), toDigits(lots * expected.asn, 6)), risk.asnSource);
     case 'hoursYear': return made([risk.hours, risk.year], expected === null ? null : risk.product(risk.pieces(toDigits(lots * expected.asn, 6)) + risk.times + risk.minutes(settings.minutes), `${toDigits((lots * expected.asn * (numberOf(settings.minutes) ?? 0)) / 60, 4)} h`), risk.asnSource);
     case 'sortedYear': return made([risk.sorted, risk.ati], expected === null ? null : risk.product(byLots + risk.times + toDigits(expected.ati, 6), toDigits(lots * expected.ati, 6)), risk.aoqSource);
   }
+}
+
+/** The pieces of each sample with how often it is come to: "50 × 100 % + 50 × 23.6 % = 61.81"; the mean alone where there are no samples. */
+function asnPutIn(compared: Compared, { model }: Settings, p: number, asn: number): string {
+  const stages = stagesIn(compared);
+  if (stages === null || compared.judged.by === 'measured') return risk.at(percentText(p, 4), toDigits(asn, 6));
+  const { byStage } = outcomes(compared.judged.judging, modelFor(compared, model), p);
+  const comeTo = stages.map((_, at) => byStage.slice(0, at).reduce((left, { accepted, rejected }) => left - accepted - rejected, 1));
+  return risk.product(stages.map(({ sampleSize }, at) => `${showFigure(sampleSize)}${risk.times}${percentText(comeTo[at] ?? 0, 4)} %`).join(' + '), toDigits(asn, 6));
 }
 
 function whyOfScheme({ settings }: WhyInputs): Why {

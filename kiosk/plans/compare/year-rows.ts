@@ -2,7 +2,7 @@ import type { SimulatedYear } from '../../../shared/sampling/risk/index.ts';
 import { planCompareWords } from '../../../shared/words/plan-compare.en.ts';
 import { showFigure } from '../../desk/show.ts';
 import type { DeskRow } from '../../desk/sorted-table.ts';
-import { labels } from '../../desk/words.ts';
+import { deskWords, labels } from '../../desk/words.ts';
 import { percentText } from './compared-text.ts';
 
 const words = planCompareWords.year;
@@ -15,7 +15,7 @@ export function yearRows({ lots }: SimulatedYear): readonly DeskRow[] {
     const rejected = !accepted && severity !== 'discontinued';
     if (!moved && !rejected) return [];
     const what = [...(moved ? [words.moved(labels.severities[severity])] : []), ...(rejected ? [words.rejected] : [])].join('; ');
-    return [{ key: String(at), texts: { lot: at + 1, severity: labels.severities[severity], n: showFigure(sampleSize), found: showFigure(found), what } }];
+    return [{ key: String(at), texts: { lot: at + 1, severity: labels.severities[severity], ...(severity === 'discontinued' ? { n: deskWords.none, found: deskWords.none } : { n: showFigure(sampleSize), found: showFigure(found) }), what } }];
   });
 }
 
