@@ -41,9 +41,14 @@ function whyOfTable(plan: AttributesPlan): Why {
     excerpt: tableSource === undefined ? excerptOf(plan) : null,
     sources: [
       { text: tableWords.letters, tag: 'seen' },
-      tableSource === undefined ? { text: `${tableWords.master(table)}: ${tableWords.masterHow[table]}`, tag: table === 'II-A' || table === 'II-B' ? 'seen' : 'memory' } : { text: tableWords.own(tableSource), tag: 'practice' },
+      tableSource === undefined ? { text: `${tableWords.master(table)}: ${tableWords.masterHow[table]}`, tag: wasSeen(plan) ? 'seen' : 'memory' } : { text: tableWords.own(tableSource), tag: 'practice' },
     ],
   };
+}
+
+/** The cells that were read in a text: AQL 0.65 to 15, on tightened inspection to letter L (docs/methods/attributes.md). */
+function wasSeen({ table, aqlPercent, letter }: AttributesPlan): boolean {
+  return aqlPercent >= 0.65 && aqlPercent <= 15 && (table === 'II-A' || (table === 'II-B' && letter <= 'L'));
 }
 
 /** The rows of the column between the letter of the lot and the plan, with one more on either side. */
