@@ -1,4 +1,4 @@
-import type { Characteristic, GatePlan, Graded, InspectionPlan, Measured, NonconformityKind, Role } from '../shared/traveller/index.ts';
+import type { Characteristic, CountedRule, GatePlan, Graded, InspectionPlan, Measured, NonconformityKind, Role } from '../shared/traveller/index.ts';
 
 /**
  * The invented plant's inspection plans. Gates, methods and kinds of nonconformity follow what the trade commonly checks;
@@ -104,7 +104,21 @@ const FINAL_FINDINGS: readonly NonconformityKind[] = [
   { code: 'PT', name: 'Small pit off the edge', class: 'minor' },
 ];
 
-function route(id: string, name: string, inscribedCircle: number, tolerance: number, marking: string): InspectionPlan {
+interface CountedRules { readonly edge: CountedRule; readonly looks: CountedRule; readonly legible: CountedRule }
+/** One sample of each lot, indexed by AQL. */
+const SINGLE: CountedRules = {
+  edge: { rule: 'attributes', switching: 'ISO 2859-1', level: 'S-3', aqlPercent: { major: 1 } },
+  looks: { rule: 'attributes', switching: 'ISO 2859-1', level: 'II', aqlPercent: { critical: 0.15, major: 0.65, minor: 2.5 } },
+  legible: { rule: 'attributes', switching: 'ISO 2859-1', level: 'S-2', aqlPercent: { major: 1, minor: 1 } },
+};
+/** The other kinds of plan: piece by piece, up to two samples, and none at all to be found. */
+const VARIED: CountedRules = {
+  edge: { rule: 'sequential', points: { major: { p1Percent: 1, producerRisk: 0.05, p2Percent: 12, consumerRisk: 0.1 } } },
+  looks: { rule: 'attributes', switching: 'ISO 2859-1', level: 'II', aqlPercent: { critical: 0.15, major: 0.65, minor: 2.5 }, samples: 'double' },
+  legible: { rule: 'zeroAcceptance', lqPercent: { major: 12.5, minor: 12.5 }, consumerRisk: 0.1 },
+};
+
+function route(id: string, name: string, inscribedCircle: number, tolerance: number, marking: string, rules: CountedRules): InspectionPlan {
   return {
     id, name, appliesTo: 'lot',
     gates: [
@@ -128,19 +142,19 @@ function route(id: string, name: string, inscribedCircle: number, tolerance: num
         id: 'edge', name: 'Edge preparation', workedOn: 'lot', bench: 'Edge bench', roles: FLOOR, cautions: ['sharpEdges', 'eyes'],
         characteristics: [
           measured({ id: 'radius', name: 'Edge radius', method: 'edge microscope', unit: 'µm', decimals: 1, lower: 27, upper: 43, target: 35, plausible: { least: 3, most: 150 }, gaugeKind: 'edge microscope', sampling: { rule: 'fixed', n: 5, accept: 'each' } }),
-          { kind: 'counted', id: 'edge-look', name: 'Edges at 40 ×', method: 'microscope', destructive: false, kinds: [{ code: 'MC', name: 'Micro-chip after honing', class: 'major' }], sampling: { rule: 'attributes', switching: 'ISO 2859-1', level: 'S-3', aqlPercent: { major: 1 } } },
+          { kind: 'counted', id: 'edge-look', name: 'Edges at 40 ×', method: 'microscope', destructive: false, kinds: [{ code: 'MC', name: 'Micro-chip after honing', class: 'major' }], sampling: rules.edge },
         ],
       },
       { id: 'coating', name: 'Coating check', workedOn: 'coating', bench: 'Lab', roles: LAB, cautions: [], characteristics: [] },
       {
         id: 'final-visual', name: 'Final visual', workedOn: 'lot', bench: 'Final visual 1', roles: FLOOR, cautions: ['sharpEdges', 'eyes'],
-        characteristics: [{ kind: 'counted', id: 'looks', name: 'Looks', method: 'eye and 10 ×, good light', destructive: false, kinds: FINAL_FINDINGS, sampling: { rule: 'attributes', switching: 'ISO 2859-1', level: 'II', aqlPercent: { critical: 0.15, major: 0.65, minor: 2.5 } } }],
+        characteristics: [{ kind: 'counted', id: 'looks', name: 'Looks', method: 'eye and 10 ×, good light', destructive: false, kinds: FINAL_FINDINGS, sampling: rules.looks }],
       },
       {
         id: 'marking', name: 'Marking', workedOn: 'lot', bench: 'Marking', roles: FLOOR, cautions: ['laser'],
         characteristics: [
           confirmed('text', 'Marked text', `Text on the first and the last piece reads ${marking}`),
-          { kind: 'counted', id: 'legible', name: 'Legible and in place', method: '10 ×', destructive: false, kinds: [{ code: 'IL', name: 'Illegible', class: 'major' }, { code: 'OP', name: 'Out of place', class: 'minor' }], sampling: { rule: 'attributes', switching: 'ISO 2859-1', level: 'S-2', aqlPercent: { major: 1, minor: 1 } } },
+          { kind: 'counted', id: 'legible', name: 'Legible and in place', method: '10 ×', destructive: false, kinds: [{ code: 'IL', name: 'Illegible', class: 'major' }, { code: 'OP', name: 'Out of place', class: 'minor' }], sampling: rules.legible },
         ],
       },
     ],
@@ -154,6 +168,6 @@ export const PLANS: readonly InspectionPlan[] = [
   furnacePlan('FURNACE-T10', 'Furnace charge, Demo tough 10', T10),
   coatingPlan('COATING-CVD', 'Coating charge, Demo layer A', 12, 2),
   coatingPlan('COATING-PVD', 'Coating charge, Demo layer B', 3, 0.7),
-  route('ROUTE-CNMG', 'Route of CNMG-D1', 12.7, 0.08, 'CNMG120408-D1 F8'),
-  route('ROUTE-TNMG', 'Route of TNMG-D2', 9.525, 0.05, 'TNMG160404-D2 T10'),
+  route('ROUTE-CNMG', 'Route of CNMG-D1', 12.7, 0.08, 'CNMG120408-D1 F8', SINGLE),
+  route('ROUTE-TNMG', 'Route of TNMG-D2', 9.525, 0.05, 'TNMG160404-D2 T10', VARIED),
 ];

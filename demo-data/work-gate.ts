@@ -1,4 +1,4 @@
-import { verdictOf } from '../shared/traveller/index.ts';
+import { findingNeedsPiece, isSequential, samplingStanding, verdictOf } from '../shared/traveller/index.ts';
 import type { CharacteristicWork, Demand, GateRecord, Measured } from '../shared/traveller/index.ts';
 import type { Chance } from './chance.ts';
 import type { Floor } from './floor.ts';
@@ -33,23 +33,33 @@ interface At { readonly subject: string; readonly gate: string }
 function enter(floor: Floor, chance: Chance, person: DemoPerson, bench: string, at: At, { demand }: CharacteristicWork, quality: Quality, leaveOpen: boolean): void {
   const { characteristic, n } = demand;
   const here = { ...at, characteristic: characteristic.id };
-  if (characteristic.kind === 'counted') {
-    for (const { code, pieces } of quality.found ?? []) {
-      const kind = characteristic.kinds.find((each) => each.code === code);
-      if (kind === undefined) continue;
-      floor.wait(1);
-      const own = demand.basis.by === 'attributes' ? demand.basis.classes.find((each) => each.class === kind.class)?.plan.sampleSize ?? n : n;
-      floor.give(person, bench, { ...here, type: 'recordFinding', code, pieces, ...(own < n ? { ordinals: Array.from({ length: pieces }, (_, index) => index + 1) } : {}) });
-    }
-    floor.wait(chance.whole(6, 14));
-    if (!leaveOpen) floor.give(person, bench, { ...here, type: 'completeSample', looked: n });
-    return;
-  }
+  if (characteristic.kind === 'counted') return look(floor, chance, person, bench, here, quality, leaveOpen);
   for (let ordinal = 1; ordinal <= (leaveOpen ? Math.ceil(n / 2) : n); ordinal += 1) {
     floor.wait(0.4);
     if (characteristic.kind === 'confirmed') floor.give(person, bench, { ...here, type: 'takeReading', ordinal, value: true });
     else if (characteristic.kind === 'graded') floor.give(person, bench, { ...here, type: 'takeReading', ordinal, value: quality.rating?.[characteristic.id] ?? (chance.fraction() < 0.7 ? characteristic.scale[0] ?? '' : characteristic.worstAccepted) });
     else floor.give(person, bench, { ...here, type: 'takeReading', ordinal, ...reading(chance, characteristic, demand, quality, ordinal), ...gaugeFor(characteristic) });
+  }
+}
+
+/** Enters what was seen, then gives sample after sample as done until the plans have decided. */
+function look(floor: Floor, chance: Chance, person: DemoPerson, bench: string, here: At & { readonly characteristic: string }, quality: Quality, leaveOpen: boolean): void {
+  const work = (): CharacteristicWork | undefined => floor.subject(here.subject).gates.find(({ id }) => id === here.gate)?.work.find(({ demand }) => demand.characteristic.id === here.characteristic);
+  for (const { code, pieces } of quality.found ?? []) {
+    const now = work();
+    const kind = now?.demand.characteristic.kind === 'counted' ? now.demand.characteristic.kinds.find((each) => each.code === code) : undefined;
+    if (now === undefined || kind === undefined || now.looked !== null) continue;
+    floor.wait(1);
+    const ordinals = Array.from({ length: pieces }, (_, index) => index + 1);
+    // Piece by piece one finding at a time, for each may decide.
+    const entries = samplingStanding(now)?.classes.some(({ plan }) => isSequential(plan)) === true ? ordinals.map((ordinal) => [ordinal]) : [ordinals];
+    for (const entry of entries) if (work()?.looked === null) floor.give(person, bench, { ...here, type: 'recordFinding', code, pieces: entry.length, ...(findingNeedsPiece(now, kind.class) ? { ordinals: entry } : {}) });
+  }
+  for (let now = work(); now !== undefined && now.looked === null; now = work()) {
+    floor.wait(chance.whole(6, 14));
+    const standing = samplingStanding(now);
+    if (leaveOpen || standing === null) return;
+    floor.give(person, bench, { ...here, type: 'completeSample', looked: standing.to });
   }
 }
 
