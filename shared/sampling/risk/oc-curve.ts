@@ -42,7 +42,7 @@ export function ocCurve(
     const reached = outcomesOf(blocks, source);
     curve.push({
       p, accepted: acceptedOf(reached), rejected: reached.rejected, asn: reached.averageSampleNumber,
-      aoq: outgoingOf(blocks, lot, source), ati: lot === null ? null : totalInspectionOf(reached, lot),
+      aoq: outgoingOf(blocks, lot, source, reached), ati: lot === null ? null : totalInspectionOf(reached, lot),
     });
   }
   return curve;

@@ -45,13 +45,13 @@ export function totalInspectionOf({ byStage, acceptedInGap, rejected }: Outcomes
   return accepted + (byStage.at(-1)?.pieces ?? 0) * acceptedInGap + lotSize * rejected;
 }
 
-/** `averageOutgoingQuality` of a plan laid out before. */
-export function outgoingOf(blocks: Blocks, lotSize: number | null, source: Source): number {
+/** `averageOutgoingQuality` of a plan laid out before; `known`, where they are, saves reckoning a process's outcomes again. */
+export function outgoingOf(blocks: Blocks, lotSize: number | null, source: Source, known?: Outcomes): number {
   const pieces = piecesOf(blocks.stages);
   if (lotSize !== null) requireFits(pieces, lotSize);
   const quality = qualityOf(source);
   if (quality === 0) return 0;
-  const passed = source.kind === 'hypergeometric' ? passedInLot(blocks, source.lotSize, source.nonconforming) : outcomesOf(blocks, source);
+  const passed = source.kind === 'hypergeometric' ? passedInLot(blocks, source.lotSize, source.nonconforming) : (known ?? outcomesOf(blocks, source));
   if (passed === null) return 0;
   if (lotSize === null) return quality * acceptedOf(passed);
   const left = passed.byStage.reduce((sum, { pieces: looked, accepted }) => sum + ((lotSize - looked) / lotSize) * accepted, 0);

@@ -51,7 +51,8 @@ export function schemeBehaviour(scheme: Scheme, model: RiskModel, p: number): Sc
   const on = (severity: 'normal' | 'tightened' | 'reduced'): Fared => {
     const blocks = blocksOf(judgingOn(scheme, severity));
     if (lotSize !== null) requireFits(scheme.plans[severity].sampleSize, lotSize);
-    return { outcomes: outcomesOf(blocks, source), outgoing: outgoingOf(blocks, lotSize, source) };
+    const outcomes = outcomesOf(blocks, source);
+    return { outcomes, outgoing: outgoingOf(blocks, lotSize, source, outcomes) };
   };
   const fared = { normal: on('normal'), tightened: on('tightened'), reduced: on('reduced') };
   const run = runOnNormal(scheme, source, fared.normal.outcomes.rejected);
