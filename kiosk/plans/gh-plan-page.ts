@@ -18,6 +18,7 @@ import './gh-plan-at-size.ts';
 import './gh-plan-changes.ts';
 import './gh-plan-gates.ts';
 import './gh-plan-history.ts';
+import './gh-plan-lots.ts';
 import { OwnTables } from './own-tables.ts';
 import type { keptDraft } from './write/draft-store.ts';
 import type { PlanDifference } from './write/plan-differences.ts';
@@ -68,6 +69,7 @@ export class GhPlanPage extends LitElement {
       ${changes === null ? nothing : html`<section class="sheet" aria-labelledby="changes"><h3 id="changes">${words.changesFrom(changes.from)}</h3><gh-plan-changes .changes=${changes.differences} empty=${words.noChanges}></gh-plan-changes></section>`}
       <gh-plan-at-size .plan=${version.plan} .version=${version.planVersion} .tables=${this.#tables.tables}></gh-plan-at-size>
       <gh-plan-gates .plan=${version.plan} from="${version.plan.id}/${version.planVersion}"></gh-plan-gates>
+      ${version.plan.appliesTo === 'lot' ? html`<gh-plan-lots plan=${version.plan.id} .inForce=${versions.find(({ inForce }) => inForce)?.planVersion ?? null}></gh-plan-lots>` : nothing}
       <gh-plan-history .versions=${versions} .differ=${this.differ}></gh-plan-history>
       <gh-plan-approval .version=${version} .changes=${changes} ?open=${this.approves} @sheet-closed=${this.#closed} @plan-approved=${this.#closed}></gh-plan-approval>`;
   }

@@ -1,10 +1,8 @@
 import type { ReactiveControllerHost } from 'lit';
 import type { OwnTable } from '../../shared/sampling/attributes/index.ts';
+import type { LoadedCopy } from '../../shared/wire/own-tables-view.ts';
 import { Asked } from '../desk/asked.ts';
 import { link } from '../link/index.ts';
-
-/** A table the plant has loaded, with who loaded it and why. */
-export interface LoadedCopy { readonly table: OwnTable; readonly at: string; readonly by: string; readonly reason: string }
 
 /** The plant's own copies of master tables, the latest of each; empty until they are read. */
 export class OwnTables {

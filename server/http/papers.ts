@@ -10,6 +10,7 @@ import { refused, type Answer, type Paper } from './answer.ts';
 import { labelChoice, labelOf } from './label-of.ts';
 import { NotPaintable, type Painter } from './paint.ts';
 import type { PaintTask } from './paint-task.ts';
+import { planPapers } from './plan-papers.ts';
 import { isAnswer, readTraveller } from './read-traveller.ts';
 import type { PaperReader, Question } from './route.ts';
 import { travellerCsv } from './traveller-export.ts';
@@ -67,6 +68,7 @@ export function paperReaders(painter: Painter): readonly PaperReader[] {
         by: { badge: hold.by, name: plant.records.names()[hold.by] ?? hold.by }, at: hold.at, demo: read.state.demo, language: 'en',
       } }, `hold-${id}.pdf`);
     } },
+    ...planPapers(paint),
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { Database } from 'better-sqlite3';
 import type { GaugeCard, GradeCard, LayerCard, PlantCard, ProductCard, Switching } from '../../shared/traveller/index.ts';
+import type { LoadedCopy } from '../../shared/wire/own-tables-view.ts';
 import type { PersonRow, SwitchingRow } from '../../shared/wire/views.ts';
 import { prepared } from '../journal/sqlite/prepared.ts';
 import { DESK_BENCHES } from './standing.ts';
@@ -31,6 +32,11 @@ export class Records {
       layers: this.#cards<LayerCard>('layer').map(({ card }) => card), plans: this.#plans(),
       gauges: this.#cards<GaugeCard>('gauge').map(({ card, withdrawn }) => ({ ...card, withdrawn })),
     };
+  }
+
+  /** The plant's own copies of master tables, the latest edition of each. */
+  ownTables(): LoadedCopy[] {
+    return this.#cards<LoadedCopy>('table').map(({ card }) => card);
   }
 
   /** Every bench that a plan in force or a gauge names, and the desks that none does. */

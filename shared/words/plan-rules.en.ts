@@ -30,10 +30,10 @@ export const planRuleWords = {
     columns: { class: 'Class', severity: 'Inspection', letter: 'Letter', n: 'Pieces', samples: 'Samples, with Ac and Re', rest: 'Judged by', note: 'Note' },
     sample: (n: string, ac: string, re: string) => `n\u00a0${n}\u00a0\u00a0Ac\u00a0${ac}\u00a0\u00a0Re\u00a0${re}`, noAcceptance: '#', k: (k: string) => `k\u00a0${k}`, m: (m: string) => `M\u00a0${m}\u00a0%`,
     lines: (slope: string, h1: string, h2: string) => `accept to ${slope}\u00a0n − ${h1}, reject from ${slope}\u00a0n + ${h2}`, ofLimit: { lower: 'lower limit', upper: 'upper limit' }, arrow: (from: string, to: string) => `arrow from ${from} to ${to}`,
-    limitsOnly: 'within the limits', table: (name: string) => `Table ${name}`, all: 'all',
+    limitsOnly: 'within the limits', table: (name: string) => (name.includes(' ') ? name : `Table ${name}`), all: 'all',
   },
   notes: {
-    everyPiece: 'every piece', gap: 'between Ac and Re: accept this lot, back to normal', unreachable: 'no plan at this size', noReducedVariables: 'no reduced plan is held for variables; normal is used',
+    everyPiece: 'every piece', notYet: '#: acceptance is not possible yet at this sample', gap: 'between Ac and Re: accept this lot, back to normal', unreachable: 'no plan at this size', noReducedVariables: 'no reduced plan is held for variables; normal is used',
     measuredWhole: 'below three pieces each is measured and lies within the limits', cutOff: 'looked at piece by piece; cut off at this many', skipLot: 'after a run of good lots some are passed over', noDesign: 'no plan of 5,000 pieces or fewer meets both points',
     reducedFromTableIIC: 'reduced plans by MIL-STD-105E Table II-C; ISO 2859-1 Table 2-C could not be confirmed', doubleFromMemory: 'double tables written from memory, checked by computation only',
     multipleFromMemory: 'multiple tables written from memory, seen in part', cellUnconfirmed: 'this cell is one of the least certain: check it against your copy of the standard', noMultipleReduced: 'no table of reduced multiple plans is held; the double one is used',

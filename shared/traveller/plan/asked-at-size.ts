@@ -11,6 +11,8 @@ import { variablesPlanFor } from './variables-plan-for.ts';
 export type AskedNote = TableNote
   /** The sample reaches the lot. */
   | 'everyPiece'
+  /** An early sample of several cannot accept. */
+  | 'notYet'
   /** Between Ac and Re this lot is accepted and normal inspection returns. */
   | 'gap'
   /** No plan of the table is reached from here. */
@@ -82,7 +84,9 @@ function counted(rule: CountedRule, each: FindingClass, severity: Severity | nul
     const { sampleSize, truncateAc, h1, h2, slope } = plan;
     return { ...line, pieces: sampleSize, samples: [{ sampleSize, ac: truncateAc, re: truncateAc + 1 }], lines: { h1, h2, slope }, notes: ['cutOff'] };
   }
-  const asked = { ...line, pieces: plan.sampleSize, samples: stagesOf(plan), notes: plan.everyPiece ? (['everyPiece'] as const) : [] };
+  const stages = stagesOf(plan);
+  const first: readonly AskedNote[] = [...(plan.everyPiece ? (['everyPiece'] as const) : []), ...(stages.some((stage) => stage.ac === null) ? (['notYet'] as const) : [])];
+  const asked: AskedLine = { ...line, pieces: plan.sampleSize, samples: stages, notes: first };
   if ('kind' in plan) return asked;
   const { startLetter, letter, arrow, samples, ac, re, tableSource, table } = plan;
   const more: readonly AskedNote[] = [...(samples === undefined && re > ac + 1 ? (['gap'] as const) : []), ...tableNotes(plan), ...(rule.rule === 'attributes' && rule.skipLot !== undefined && severity === 'normal' ? (['skipLot'] as const) : [])];
