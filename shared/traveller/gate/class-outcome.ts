@@ -37,20 +37,42 @@ export function sampleTotals(plan: LotPlan): readonly number[] {
 }
 
 /**
- * Judges one class by what was found in the first `looked` pieces of the draw, sample by sample as its plan says. The first sample that
- * decides stands, whatever is found afterwards.
+ * Judges each class by what was found in the pieces of the draw looked at so far, sample by sample as its plan says. The first sample that
+ * decides stands, whatever is found afterwards. Piece by piece, the piece that one class rejects on is not looked at any further: it does
+ * not decide for another.
  */
-export function classStanding({ class: each, plan }: ClassPlan, work: CharacteristicWork, looked: number): ClassStanding {
+export function classStandings(classes: readonly ClassPlan[], work: CharacteristicWork): readonly ClassStanding[] {
+  const standings = classes.map((each) => classStanding(each, work, lookedSoFar(classes, work)));
+  const stoppedAt = standings.flatMap(({ outcome, at, plan }) => (outcome === 'rejected' && isSequential(plan) ? [at] : []));
+  return standings.map((each) => (isSequential(each.plan) && each.outcome === 'accepted' && stoppedAt.includes(each.at) ? { ...each, outcome: 'open' } : each));
+}
+
+/** Pieces looked at so far. Piece by piece, a finding at a piece says that those before it were looked at. */
+export function lookedSoFar(classes: readonly ClassPlan[], work: CharacteristicWork): number {
+  const done = doneSoFar(work);
+  if (work.looked !== null || !classes.some(({ plan }) => isSequential(plan))) return done;
+  return work.findings.reduce((most, { ordinals, withdrawn }) => (withdrawn ? most : Math.max(most, ...ordinals)), done);
+}
+
+/** Pieces that somebody has said to be done with. */
+export function doneSoFar({ looked, samples }: CharacteristicWork): number {
+  return Math.max(looked ?? 0, samples.at(-1)?.looked ?? 0);
+}
+
+function classStanding({ class: each, plan }: ClassPlan, work: CharacteristicWork, looked: number): ClassStanding {
   const findings = work.findings.filter((finding) => finding.class === each && !finding.withdrawn);
   const counted = countsPieces(work) ? nonconformingPieces : nonconformities;
   const everything = counted(findings, Infinity);
-  return isSequential(plan) ? inSequence(each, plan, findings, looked, everything) : bySamples(each, plan, work, findings, looked, counted);
+  return isSequential(plan) ? inSequence(each, plan, findings, looked, everything, doneSoFar(work)) : bySamples(each, plan, work, findings, looked, counted);
 }
 
-function inSequence(each: FindingClass, plan: SequentialPlan, findings: readonly Finding[], looked: number, everything: number): ClassStanding {
+function inSequence(each: FindingClass, plan: SequentialPlan, findings: readonly Finding[], looked: number, everything: number, done: number): ClassStanding {
   const seen = Math.min(looked, plan.truncateAt);
   const foundAt = [...new Set(findings.flatMap(({ ordinals }) => ordinals))].filter((at) => at <= seen).sort((a, b) => a - b);
-  const { outcome, at } = judgeSequential(plan, foundAt, seen);
+  const judged = judgeSequential(plan, foundAt, seen);
+  const { at } = judged;
+  // A piece just found may show more than was entered yet: it accepts nothing before it is said to be done with.
+  const outcome = judged.outcome === 'accepted' && at === seen && at > done ? 'open' : judged.outcome;
   const found = foundAt.filter((piece) => piece <= at).length;
   const next = outcome === 'open' ? nextDecision(plan, found, seen) : at;
   return { class: each, plan, found, beyond: everything - found, outcome, sample: 1, at: next, acceptAt: acceptAt(plan, Math.max(1, next)), rejectAt: rejectAt(plan, Math.max(1, next)) };

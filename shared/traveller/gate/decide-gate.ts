@@ -8,7 +8,7 @@ import { plannedGate } from '../plan/in-force.ts';
 import { requireFree, requireUpstreamFree } from '../upstream.ts';
 import type { CompleteSample, CorrectReading, GateCommand, OpenGate, RecordFinding, TakeLook, TakeReading, TakeWeights, WithdrawFinding } from './commands.ts';
 import { gaugeUsed, readValue } from './read-value.ts';
-import { isSequential, nonconformingPieces } from './class-outcome.ts';
+import { doneSoFar, isSequential, nonconformingPieces } from './class-outcome.ts';
 import { judgedLimits, within } from './judge.ts';
 import { findingNeedsPiece, samplingStanding } from './sampling-standing.ts';
 import { restingOn } from '../charge/resting-on.ts';
@@ -130,20 +130,20 @@ function recordFinding(pen: Pen, subject: Subject, gate: GateRecord, work: Chara
   if (findingNeedsPiece(work, kind.class) && ordinals.length === 0) refuse({ code: 'findingNeedsPiece', class: kind.class, n: Math.min(plan.sampleSize, standing.to), draw: standing.to });
   if (ordinals.length > 0 && (ordinals.length !== command.pieces || (ofPieces && new Set(ordinals).size !== ordinals.length))) refuse({ code: 'tooManyFound', found: command.pieces, n: ordinals.length });
   // What is seen now lies in the pieces asked for now; what was overlooked in an earlier sample may still be entered.
-  const outside = ordinals.find((ordinal) => !Number.isInteger(ordinal) || ordinal < 1 || ordinal > (isSequential(plan) ? n : standing.to));
+  const outside = ordinals.find((ordinal) => !Number.isInteger(ordinal) || ordinal < 1 || ordinal > standing.to);
   if (outside !== undefined) refuse({ code: 'ordinalOutside', characteristic: characteristic.name, n: standing.to, ordinal: outside });
   const found = nonconformingPieces([...work.findings.filter((finding) => finding.class === kind.class && !finding.withdrawn), { pieces: command.pieces, ordinals }], Infinity);
-  if (ofPieces && found > standing.to && !isSequential(plan)) refuse({ code: 'tooManyFound', found, n: standing.to });
+  if (ofPieces && found > standing.to) refuse({ code: 'tooManyFound', found, n: standing.to });
   pen.write(subject.stream, { type: 'findingRecorded', gate: gate.id, characteristic: characteristic.id, code: kind.code, class: kind.class, pieces: command.pieces, ...(ordinals.length === 0 ? {} : { ordinals }) });
-  if (!isSequential(plan)) return;
-  // Piece by piece, this one may already have decided: then nothing more is looked at.
-  const after = samplingStanding(workOf(pen, subject, gate, work));
-  if (after?.decided === true) pen.write(subject.stream, { type: 'sampleCompleted', gate: gate.id, characteristic: characteristic.id, looked: after.looked });
+  stopWhereDecided(pen, subject, gate, characteristic.id);
 }
 
-function workOf(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork): CharacteristicWork {
-  const { id } = work.demand.characteristic;
-  return gateOf(pen.subject(subject.stream), gate.id).work.find(({ demand }) => demand.characteristic.id === id) ?? work;
+/** Ends a sample that an entry has decided before it was said to be done: piece by piece, or by a change to an earlier sample. Then nothing more is looked at. */
+function stopWhereDecided(pen: Pen, { stream }: Subject, { id: gate }: GateRecord, characteristic: string): void {
+  const now = gateOf(pen.subject(stream), gate);
+  const work = now.work.find(({ demand }) => demand.characteristic.id === characteristic);
+  const standing = work === undefined || now.status !== 'open' || work.looked !== null ? null : samplingStanding(work);
+  if (standing?.decided === true) pen.write(stream, { type: 'sampleCompleted', gate, characteristic, looked: standing.looked });
 }
 
 function takeLook(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeLook): void {
@@ -174,7 +174,7 @@ function completeSample(pen: Pen, subject: Subject, gate: GateRecord, work: Char
   if (work.looked !== null) refuse({ code: 'sampleAlreadyComplete', characteristic: characteristic.name });
   // Piece by piece any stretch up to the next decision may be given as good; sample by sample the whole sample.
   const inSequence = standing.classes.some(({ plan }) => isSequential(plan));
-  const fits = inSequence ? Number.isInteger(command.looked) && command.looked > standing.looked && command.looked <= standing.to : command.looked === standing.to;
+  const fits = inSequence && !standing.decided ? Number.isInteger(command.looked) && command.looked > doneSoFar(work) && command.looked >= standing.looked && command.looked <= standing.to : command.looked === standing.to;
   if (!fits) refuse({ code: 'sampleNotWhole', looked: command.looked, n: standing.to });
   const done = { ...work, samples: [...work.samples, { looked: command.looked, slip: pen.subject(subject.stream).version + 1 }] };
   const decided = samplingStanding(done)?.decided === true;
@@ -205,5 +205,10 @@ function withdrawFinding(pen: Pen, subject: Subject, gate: GateRecord, work: Cha
   const finding = work.findings.find(({ slip, withdrawn }) => slip === command.finding && !withdrawn);
   if (finding === undefined) refuse({ code: 'notFound', what: 'finding', id: String(command.finding) });
   pen.write(subject.stream, { type: 'findingWithdrawn', gate: gate.id, characteristic: work.demand.characteristic.id, finding: command.finding, reason: command.reason });
+  // On hold, or behind a gate that was opened again, nothing is judged: the sample is then ended by the next word at the bench.
+  if (standingHolds(subject).length === 0 && nextGate(subject)?.id === gate.id) {
+    stopWhereDecided(pen, subject, gate, work.demand.characteristic.id);
+    giveVerdict(pen, subject.stream, gate.id);
+  }
   reviseVerdict(pen, subject.stream, gate.id, command.reason);
 }

@@ -3,7 +3,7 @@ import type { Subject } from '../known.ts';
 import { standingHolds } from '../lot/lot.ts';
 import type { Pen } from '../pen.ts';
 import { countForSwitching, recountForSwitching } from '../switching-state/count-lot.ts';
-import { countForSkipping } from '../skip-lot/passed-over.ts';
+import { countForSkipping, recountForSkipping } from '../skip-lot/passed-over.ts';
 import { standForMembers, standForParts } from '../charge/stand-for-members.ts';
 import { gateOf } from './decide-gate.ts';
 import { judgeGate } from './judge.ts';
@@ -35,6 +35,8 @@ export function reviseVerdict(pen: Pen, stream: string, gateId: string, why: str
   pen.write(stream, { type: 'verdictRevised', gate: gateId, verdict, why });
   if (!verdict.accepted && gate.status === 'accepted' && !standsHeldAt(pen.subject(stream), gateId)) holdForVerdict(pen, stream, gateId, gate.name);
   if (verdict.original) recountForSwitching(pen, stream, gateId);
+  const subject = pen.subject(stream);
+  if (subject.kind === 'lot') recountForSkipping(pen, subject.product.id, subject.id, gate, verdict);
   standForMembers(pen, stream, true);
   standForParts(pen, stream, gateId);
 }

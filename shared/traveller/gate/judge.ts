@@ -5,7 +5,7 @@ import { asAttributes, judgeVariables, normality } from '../../sampling/variable
 import { BrokenThread } from '../broken-thread.ts';
 import type { Characteristic, Measured } from '../plan/characteristic.ts';
 import type { CharacteristicResult, ClassResult, JudgedLimits, ResultDetail, ValueSummary, Verdict } from './verdict.ts';
-import { classStanding } from './class-outcome.ts';
+import { classStandings } from './class-outcome.ts';
 import type { CharacteristicWork, GateRecord } from './work.ts';
 
 /** True when nothing more is asked for: the verdict falls with this entry and not before. */
@@ -41,11 +41,10 @@ function judgeWork(work: CharacteristicWork): CharacteristicResult {
 function detailOf(work: CharacteristicWork): ResultDetail {
   const { basis, characteristic } = work.demand;
   switch (basis.by) {
-    case 'attributes': return { by: 'attributes', classes: basis.classes.map((each): ClassResult => {
-      const { plan, found, beyond, outcome, sample, at, acceptAt, rejectAt } = classStanding(each, work, work.looked ?? 0);
+    case 'attributes': return { by: 'attributes', classes: classStandings(basis.classes, work).map(({ class: each, plan, found, beyond, outcome, sample, at, acceptAt, rejectAt }): ClassResult => {
       // Still open where every piece asked for was looked at: another class rejected first, or a correction took away what had decided. No
       // sampling begins anew for either; what was not accepted stays so until somebody with the right decides.
-      return { class: each.class, plan, found, beyond, outcome: outcome === 'open' ? 'undecided' : outcome, decided: { sample, at: Math.min(at, work.looked ?? at), ac: acceptAt, re: rejectAt } };
+      return { class: each, plan, found, beyond, outcome: outcome === 'open' ? 'undecided' : outcome, decided: { sample, at: Math.min(at, work.looked ?? at), ac: acceptAt, re: rejectAt } };
     }) };
     case 'skipped': return { by: 'skipped', clearance: basis.clearance, oneIn: basis.oneIn, lots: basis.lots };
     case 'variables': {

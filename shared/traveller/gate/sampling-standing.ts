@@ -1,7 +1,6 @@
 import type { FindingClass } from '../plan/characteristic.ts';
-import { classStanding, isSequential, sampleTotals } from './class-outcome.ts';
+import { classStandings, isSequential, lookedSoFar, sampleTotals } from './class-outcome.ts';
 import type { ClassStanding } from './class-outcome.ts';
-import type { ClassPlan } from './demand.ts';
 import type { CharacteristicWork } from './work.ts';
 
 /** How far a counted sample has come and which pieces are to be looked at now. */
@@ -29,32 +28,25 @@ export interface SamplingStanding {
 export function samplingStanding(work: CharacteristicWork): SamplingStanding | null {
   const { basis, n } = work.demand;
   if (basis.by !== 'attributes') return null;
-  const looked = lookedSoFar(work, basis.classes);
-  const classes = basis.classes.map((each) => classStanding(each, work, looked));
+  const looked = lookedSoFar(basis.classes, work);
+  const classes = classStandings(basis.classes, work);
   const open = classes.filter(({ outcome }) => outcome === 'open');
   const decided = work.looked !== null || open.length === 0 || classes.some(({ outcome }) => outcome === 'rejected');
   const samples = Math.max(1, ...basis.classes.map(({ plan }) => sampleTotals(plan).length));
   const ends = open.map(({ at }) => at);
   // Piece by piece the next decision is the earliest of the classes'; sample by sample the next end is the furthest.
   const to = decided ? looked : Math.min(n, basis.classes.some(({ plan }) => isSequential(plan)) ? Math.min(...ends) : Math.max(...ends));
-  return { sample: Math.min(samples, work.samples.length + (decided ? 0 : 1)) || 1, samples, from: Math.min(looked + 1, n), to, looked, decided, classes };
-}
-
-function lookedSoFar({ looked, samples, findings }: CharacteristicWork, classes: readonly ClassPlan[]): number {
-  const done = Math.max(looked ?? 0, samples.at(-1)?.looked ?? 0);
-  if (!classes.some(({ plan }) => isSequential(plan))) return done;
-  // Piece by piece, a finding at a piece says that those before it were looked at. Once the sample is done it says nothing more.
-  return looked !== null ? done : findings.reduce((most, { ordinals, withdrawn }) => (withdrawn ? most : Math.max(most, ...ordinals)), done);
+  return { sample: Math.min(samples, work.samples.length + (decided ? 0 : 1)) || 1, samples, from: Math.min(looked + 1, to), to, looked, decided, classes };
 }
 
 /**
- * True when a finding of this class must name its piece: one of its samples ends elsewhere than the draw's, or it is judged piece by piece.
- * The draw's nth sample ends where the longest nth sample of any class does.
+ * True when a finding of this class must name its piece: it is judged piece by piece, or one of its samples ends before the pieces asked for
+ * now do.
  */
 export function findingNeedsPiece(work: CharacteristicWork, findingClass: FindingClass): boolean {
   const { basis } = work.demand;
   const own = basis.by === 'attributes' ? basis.classes.find((each) => each.class === findingClass)?.plan : undefined;
-  if (basis.by !== 'attributes' || own === undefined) return false;
-  if (isSequential(own)) return true;
-  return sampleTotals(own).some((total, at) => basis.classes.some(({ plan }) => (sampleTotals(plan)[at] ?? 0) > total));
+  const standing = samplingStanding(work);
+  if (own === undefined || standing === null) return false;
+  return isSequential(own) || sampleTotals(own).some((total) => total >= standing.from && total < standing.to);
 }

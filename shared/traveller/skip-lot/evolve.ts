@@ -1,18 +1,28 @@
 import { skipAfter, startSkip } from '../../sampling/skip-lot/index.ts';
 import { BrokenThread } from '../broken-thread.ts';
 import type { Slip } from '../slip.ts';
-import type { Skipping, SkipSlip } from './slips.ts';
+import type { Skipping, SkipLotCounted, SkipSlip } from './slips.ts';
 
 /** Folds one slip into the count. */
 export function evolveSkip(skipping: Skipping | null, { body, stream, version }: Slip<SkipSlip>): Skipping {
+  if (body.type === 'skipStarted') {
+    const { product, gate, characteristic, clearance, oneIn } = body;
+    return { kind: 'skip', stream, version, product, gate, characteristic, state: startSkip({ clearance, oneIn }), counted: [], lots: [], endedBy: skipping?.endedBy ?? null };
+  }
+  if (skipping === null) throw new BrokenThread(`the thread of ${stream} begins with ${body.type}`);
   switch (body.type) {
-    case 'skipStarted':
-      return { kind: 'skip', stream, version, product: body.product, gate: body.gate, characteristic: body.characteristic, state: startSkip({ clearance: body.clearance, oneIn: body.oneIn }), lots: [], endedBy: skipping?.endedBy ?? null };
-    case 'skipCounted': {
-      if (skipping === null) throw new BrokenThread(`the thread of ${stream} begins with ${body.type}`);
-      const state = skipAfter(skipping.state, { accepted: body.accepted, original: true, skipped: body.skipped });
-      const lots = body.skipped ? skipping.lots : body.accepted ? [...skipping.lots, body.lot].slice(-state.clearance) : [];
-      return { ...skipping, version, state, lots, endedBy: body.accepted || body.skipped ? skipping.endedBy : body.lot };
+    case 'skipCounted': return { ...counting(skipping, { lot: body.lot, accepted: body.accepted, skipped: body.skipped }), version };
+    case 'skipRecounted': {
+      const counted = skipping.counted.map((each) => (each.lot === body.lot ? { ...each, accepted: body.accepted } : each));
+      return { ...counted.reduce(counting, { ...skipping, state: startSkip(skipping.state), counted: [], lots: [], endedBy: null }), version };
     }
   }
+}
+
+function counting(before: Skipping, each: SkipLotCounted): Skipping {
+  const { lot, accepted, skipped } = each;
+  const state = skipAfter(before.state, { accepted, original: true, skipped });
+  const next = { ...before, state, counted: [...before.counted, each] };
+  if (skipped) return next;
+  return accepted ? { ...next, lots: [...before.lots, lot].slice(-state.clearance) } : { ...next, lots: [], endedBy: lot };
 }

@@ -24,6 +24,17 @@ export function passedOver(pen: Pen, at: At, { skipLot }: AttributesRule, standi
   return shouldSkip(state, chance) ? { by: 'skipped', clearance: state.clearance, oneIn: state.oneIn, lots } : null;
 }
 
+/** Counts a lot again whose verdict a correction has turned. */
+export function recountForSkipping(pen: Pen, product: string, lot: string, gate: GateRecord, { original, results }: Verdict): void {
+  if (!original) return;
+  for (const { characteristic, accepted } of results) {
+    const stream = skipStream(product, gate.id, characteristic);
+    const known = pen.state(stream);
+    const before = known?.kind === 'skip' ? known.counted.findLast((each) => each.lot === lot && !each.skipped) : undefined;
+    if (before !== undefined && before.accepted !== accepted) pen.write(stream, { type: 'skipRecounted', lot, accepted });
+  }
+}
+
 /** Counts a first-inspection verdict where the plan lets lots be passed over. */
 export function countForSkipping(pen: Pen, product: string, lot: string, gate: GateRecord, { original, results }: Verdict): void {
   if (!original) return;

@@ -11,12 +11,13 @@ import { recounted } from './evolve.ts';
 import type { Switching } from './switching.ts';
 
 type LotJudged = Extract<SwitchingEvent, { type: 'lotJudged' }>;
-interface Count { readonly stream: string; readonly class: string | null; readonly rule: SwitchingRule; readonly aqlPercent: number; readonly severity: Severity; readonly event: LotJudged }
+interface Count { readonly stream: string; /** False where another class rejected the lot before this one had decided. */ readonly isDecided: boolean; readonly class: string | null; readonly rule: SwitchingRule; readonly aqlPercent: number; readonly severity: Severity; readonly event: LotJudged }
 
 /** Enters a first-inspection verdict into the switching states it concerns. Re-inspections never count (MIL-STD-105E 4.7.1, seen; ISO 2859-1 9.3, from memory). */
 export function countForSwitching(pen: Pen, stream: string, gateId: string): void {
   for (const count of countsOf(pen, stream, gateId)) {
-    if (!count.event.original) continue;
+    // A class that was left open when another rejected has no verdict of its own to count.
+    if (!count.event.original || !count.isDecided) continue;
     const before = begun(pen, count, gateId);
     // A lot opened under an earlier severity is kept on the thread but moves nothing: the rules speak of lots inspected under the present one.
     const counts = before.state.severity === count.severity;
@@ -68,17 +69,16 @@ function countsOfResult(product: string, lot: string, gate: GateRecord, { origin
   switch (detail.by) {
     case 'attributes':
       return detail.classes.flatMap(({ class: each, plan, found, outcome, decided }): Count[] => {
-        // A class that was left open when another rejected has no verdict of its own to count.
-        if ('kind' in plan || outcome === 'undecided') return [];
+        if ('kind' in plan) return [];
         return [{
-          stream: switchingStream(product, gate.id, characteristic, each), class: each, rule: sampling?.rule === 'attributes' ? sampling.switching : 'ISO 2859-1', aqlPercent: plan.aqlPercent, severity: plan.severity,
-          event: { type: 'lotJudged', lot, original, accepted: outcome !== 'rejected', inGap: outcome === 'acceptedInGap', inspectedOn: plan.severity, plan: judgedPlan(plan, found, decided?.sample ?? 1), sampleSize: decided?.at ?? plan.sampleSize, found },
+          stream: switchingStream(product, gate.id, characteristic, each), isDecided: outcome !== 'undecided', class: each, rule: sampling?.rule === 'attributes' ? sampling.switching : 'ISO 2859-1', aqlPercent: plan.aqlPercent, severity: plan.severity,
+          event: { type: 'lotJudged', lot, original, accepted: outcome === 'accepted' || outcome === 'acceptedInGap', inGap: outcome === 'acceptedInGap', inspectedOn: plan.severity, plan: judgedPlan(plan, found, decided?.sample ?? 1), sampleSize: decided?.at ?? plan.sampleSize, found },
         }];
       });
     case 'variables':
       if (detail.plan.origin === 'points') return [];
       return [{
-        stream: switchingStream(product, gate.id, characteristic, null), class: null, rule: 'ISO 2859-1', aqlPercent: detail.plan.aqlPercent, severity: detail.plan.severity,
+        stream: switchingStream(product, gate.id, characteristic, null), isDecided: true, class: null, rule: 'ISO 2859-1', aqlPercent: detail.plan.aqlPercent, severity: detail.plan.severity,
         event: { type: 'lotJudged', lot, original, accepted: detail.judged.accepted, inGap: false, inspectedOn: detail.plan.severity, plan: { kind: 'variables' }, sampleSize: detail.summary.n, found: detail.outside },
       }];
     default: return [];

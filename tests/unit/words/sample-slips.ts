@@ -105,6 +105,7 @@ export const sampleSlips: { readonly [Type in SlipBody['type']]: Extract<SlipBod
   inspectionResumed: { type: 'inspectionResumed', reason: 'die replaced', signature: { ...signature, meaning: 'resumedBy' } },
   tableLoaded: { type: 'tableLoaded', table: { id: 'ISO-2C', name: 'Reduced, our copy', severity: 'reduced', samples: 'single', rows: [] }, reason: 'from the bought standard' },
   skipStarted: { type: 'skipStarted', product: 'P-100', gate: 'final', characteristic: 'look', clearance: 10, oneIn: 4 },
+  skipRecounted: { type: 'skipRecounted', lot: 'L26-0417', accepted: false },
   skipCounted: { type: 'skipCounted', lot: 'L26-0417', accepted: true, skipped: true },
   planDrafted: { type: 'planDrafted', planVersion: 2, plan: { id: 'ROUTE-A', name: 'Route A', appliesTo: 'lot', gates: [gate] }, why: 'tighter edge' },
   planApproved: { type: 'planApproved', planVersion: 2, signature: { ...signature, meaning: 'planApprovedBy' }, inForce: true },
