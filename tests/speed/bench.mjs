@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { measureDocuments } from './documents.mjs';
 import { measureFirstLoad, measureLongTraveller } from './browser.mjs';
+import { measureSampling } from './sampling.mjs';
 import { measureStart } from './start.mjs';
 
 const only = process.argv[2];
@@ -115,6 +116,7 @@ async function measureLoad(name, load) {
 
 if (!only || only === 'load' || only === 'paced') await measureLoad('200 kiosks at one reading a second each', { rounds: 10, warmUp: 1, seconds: 3, perSecond: 1, inFlight: null });
 if (!only || only === 'load' || only === 'saturation') await measureLoad('at saturation', { rounds: 5, warmUp: 2, seconds: 4, perSecond: null, inFlight: 2 });
+if (!only || only === 'sampling') for (const row of await measureSampling()) report(...row);
 if (!only || only === 'documents') for (const row of await measureDocuments()) report(...row);
 if (!only || only === 'start') for (const row of await measureStart()) report(...row);
 if (!only || only === 'browser') {

@@ -34,9 +34,8 @@ export function attributesPlan(request: AttributesPlanRequest): AttributesPlan {
   const { lotSize, level, aqlPercent, severity } = request;
   requireWhole('lotSize', lotSize, 1, LARGEST_LOT);
   const column = aqlColumn(aqlPercent);
-  const asked = { lotSize, level, aqlPercent, severity };
   if (lotSize === 1) {
-    return { ...asked, startLetter: 'A', letter: 'A', sampleSize: 1, tableSampleSize: 1, ac: 0, re: 1, arrow: 'none', everyPiece: true, table: nameOfTable('single', severity) };
+    return { lotSize, level, aqlPercent, severity, startLetter: 'A', letter: 'A', sampleSize: 1, tableSampleSize: 1, ac: 0, re: 1, arrow: 'none', everyPiece: true, table: nameOfTable('single', severity) };
   }
   const startLetter = codeLetter(lotSize, level);
   const end = planInTables({ severity, column, tables: request.tables ?? [] }, request.samples ?? 'single', startLetter);
@@ -45,12 +44,17 @@ export function attributesPlan(request: AttributesPlanRequest): AttributesPlan {
   const stages = cutToLot(tableStages, lotSize);
   const last = stages.at(-1);
   if (last === undefined || last.ac === null) throw new OutsideDomain('tables', 'tables whose plans can accept on the last sample', end.samples);
+  const { letter, arrow, samples, tableSource, instead } = end;
+  const plan: AttributesPlan = {
+    lotSize, level, aqlPercent, severity, startLetter, letter, sampleSize: piecesOf(stages), tableSampleSize, ac: last.ac, re: last.re,
+    arrow, everyPiece: tableSampleSize >= lotSize, table: nameOfTable(samples, severity),
+  };
+  if (samples === 'single' && tableSource === undefined && instead === undefined) return plan;
   return {
-    ...asked, startLetter, letter: end.letter, sampleSize: piecesOf(stages), tableSampleSize, ac: last.ac, re: last.re,
-    arrow: end.arrow, everyPiece: tableSampleSize >= lotSize, table: nameOfTable(end.samples, severity),
-    ...(end.samples === 'single' ? {} : { samples: end.samples, stages }),
-    ...(end.tableSource === undefined ? {} : { tableSource: end.tableSource }),
-    ...(end.instead === undefined ? {} : { instead: end.instead }),
+    ...plan,
+    ...(samples === 'single' ? {} : { samples, stages }),
+    ...(tableSource === undefined ? {} : { tableSource }),
+    ...(instead === undefined ? {} : { instead }),
   };
 }
 

@@ -1,9 +1,10 @@
 /**
  * The first whole number from `from` on for which a question, once answered yes, stays answered yes; above `most` the answer is most + 1.
- * Steps are doubled until yes, then halved, so the cost grows with the logarithm of the distance.
+ * Steps are doubled until yes, then halved, so the cost grows with the logarithm of the distance, or of what it is off the guess.
+ * @param stride how far on the answer is guessed to be, 1 or more
  */
-export function firstTrue(isTrue: (at: number) => boolean, from: number, most: number): number {
-  let [no, yes, step] = [from - 1, from, 1];
+export function firstTrue(isTrue: (at: number) => boolean, from: number, most: number, stride = 1): number {
+  let [no, yes, step] = [from - 1, from, stride];
   while (yes <= most && !isTrue(yes)) {
     no = yes;
     yes = Math.min(most + 1, yes + step);

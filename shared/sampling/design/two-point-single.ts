@@ -7,6 +7,9 @@ import type { NoDesign, RiskPoints } from './risk-points.ts';
 /** The largest single sample a design for a process is looked for in; for a lot it is the lot. */
 export const LARGEST_SINGLE = 1_000_000;
 
+/** After so many rounds the bound of the most powerful test costs less than it saves. */
+const FEW_ROUNDS = 12;
+
 /** A single plan with the risks it really has at the two points. */
 export interface SingleDesign {
   readonly n: number;
@@ -20,8 +23,9 @@ export interface SingleDesign {
  * The smallest single plan through two risk points: no plan with fewer pieces meets both, whatever its acceptance number.
  *
  * An Ac asks for at least n(Ac) pieces, the first n that rejects p2 often enough, and n(Ac) never falls as Ac grows. A sample of n asks for
- * at least Ac(n), the first Ac that accepts p1 often enough, and Ac(n) never falls as n grows. So from Ac = 0 and the n below which not even
- * the most powerful test would do, each is raised to what the other asks for until both are content; neither ever passes the answer.
+ * at least Ac(n), the first Ac that accepts p1 often enough, and Ac(n) never falls as n grows. So from n = 1, Ac = 0 each is raised to what
+ * the other asks for until both are content; neither ever passes the answer. Where that takes many rounds, n is raised at once to where
+ * the most powerful test would do.
  *
  * Where pieces are counted, n(Ac) rises with every Ac, so the Ac of the smallest n is the only one. Of nonconformities several Ac may do at
  * one n; the smallest is given, the one that accepts bad goods least.
@@ -36,10 +40,13 @@ export function twoPointSingle({ model, ...points }: RiskPoints & { readonly mod
   const aim = aimAt(model, points);
   const { good, bad, producerRisk, consumerRisk, lotSize } = aim;
   const most = lotSize ?? LARGEST_SINGLE;
-  let [n, ac] = [leastForAnyTest(aim, (pieces) => pieces, most), 0];
-  for (;;) {
+  let [n, ac, stride] = [1, 0, 1];
+  for (let round = 1; ; round += 1) {
     const here = ac;
-    n = firstTrue((pieces) => bad.atMost(here, pieces) <= consumerRisk, n, most);
+    if (round === FEW_ROUNDS) n = Math.max(n, leastForAnyTest(aim, (pieces) => pieces, most));
+    const before = n;
+    n = firstTrue((pieces) => bad.atMost(here, pieces) <= consumerRisk, n, most, stride);
+    stride = Math.max(1, Math.floor((n - before) / 2));
     if (n > most) return { none: lotSize === null ? 'tooLarge' : 'lotTooSmall' };
     const pieces = n;
     ac = firstTrue((found) => good.moreThan(found, pieces) <= producerRisk, ac, Number.MAX_SAFE_INTEGER - 1);
