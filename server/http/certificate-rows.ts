@@ -1,4 +1,4 @@
-import { tableNotes } from '../../shared/sampling/attributes/index.ts';
+import { stagesOf, tableNotes } from '../../shared/sampling/attributes/index.ts';
 import type { TableNote } from '../../shared/sampling/attributes/index.ts';
 import { isSequential } from '../../shared/traveller/index.ts';
 import type { CharacteristicResult, GateRecord, LotPlan, ResultDetail, Subject, VerdictRecord } from '../../shared/traveller/index.ts';
@@ -50,7 +50,7 @@ function resultRows(subject: Subject, gate: GateRecord, record: VerdictRecord, i
   const conceded = isLast && (gate.status === 'conceded' || record.verdict.accepted);
   const number = record.from === null ? subject.id : record.from.slice('lot:'.length);
   return judgedRows(result).map(({ accepted, characteristic, plan, n, result: judged }) => ({
-    gate: clip(gate.name, 60), workedOn: { kind: kinds[subject.kind], number }, characteristic: clip(characteristic, 100), method: clip(result.method, 100), plan: clip(plan, 120), n,
+    gate: clip(gate.name, 60), workedOn: { kind: kinds[subject.kind], number }, characteristic: clip(characteristic, 100), method: clip(result.method, 100), plan: clip(plan, 200), n,
     result: judged, verdict: accepted ? 'accepted' : conceded ? 'acceptedOnConcession' : 'rejected', by: personOf(record.by, names), at: record.at, isReinspection: !record.verdict.original,
   }));
 }
@@ -63,7 +63,7 @@ function judgedRows(result: CharacteristicResult): Judged[] {
       accepted: outcome === 'accepted' || outcome === 'acceptedInGap', characteristic: said.classOf(name, labels.findingClasses[each]), n: decided?.at ?? plan.sampleSize, plan: countedPlanText(plan, decided?.sample),
       result: { judgedBy: 'found', found, ...(decided === undefined ? { acceptance: isSequential(plan) ? null : plan.ac, rejection: isSequential(plan) ? null : plan.re } : { acceptance: decided.ac, rejection: decided.re }) },
     }));
-    case 'skipped': return one(said.skipLotPlan(detail.clearance, detail.oneIn), 0, { judgedBy: 'skipped' });
+    case 'skipped': return one(said.skipLotPlan(detail.clearance, detail.oneIn, detail.lots), 0, { judgedBy: 'skipped' });
     case 'variables': {
       const { judged } = detail;
       const plan = variablesPlanText(detail.plan);
@@ -136,9 +136,12 @@ function measuredDetail(detail: ResultDetail): Extract<ResultDetail, { by: 'limi
 
 /** The plan really used and, of several samples, the one that decided. */
 function countedPlanText(plan: LotPlan, sample: number | undefined): string {
-  if ('kind' in plan) return said.isolatedPlan(lotPlanSource(plan, speak), sample !== undefined && (plan.kind === 'twoPoint' && plan.stages !== undefined) ? sample : null);
-  const text = said.attributesPlan(labels.samples, plan.samples ?? null, plan.level, plan.letter, labels.severities[plan.severity], format.number(plan.aqlPercent));
-  return plan.samples === undefined || sample === undefined ? text : said.onSample(text, sample);
+  const stages = isSequential(plan) ? [] : stagesOf(plan);
+  const several = stages.length > 1 ? [said.stages(stages), ...(sample === undefined ? [] : [said.onSample(sample)])] : [];
+  if (isSequential(plan)) return [lotPlanSource(plan, speak), said.lines(format.number(plan.slope, 4), format.number(plan.h1, 3), format.number(plan.h2, 3), plan.truncateAt)].join('; ');
+  if ('kind' in plan) return [lotPlanSource(plan, speak), said.riskAtLq(format.number(100 * plan.riskAtLq, 2)), ...several].join('; ');
+  const table = said.attributesPlan(labels.samples, plan.samples ?? null, plan.table, plan.level, plan.letter, labels.severities[plan.severity], format.number(plan.aqlPercent));
+  return [table, ...(plan.tableSource === undefined ? [] : [said.ownTable(plan.tableSource)]), ...several].join('; ');
 }
 
 /** Notes that belong beside the tables behind any of the rows, each once. */

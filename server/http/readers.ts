@@ -36,7 +36,7 @@ export const readers: readonly Reader[] = [
   { path: '/api/slips', summary: 'Slips of any stream, its last ones unless earlier ones are asked for', query: { stream: 'such as `plan:ROUTE-A`', before: 'version of the first slip already there; left out, the end of the thread', limit: '1 … 1000, default 200' }, answer: view.slipsView, read: readThread },
   { path: '/api/catalogue', summary: 'Products, grades, coatings, plans and gauges', answer: view.catalogueView, read: ({ plant }) => found(plant.records.catalogue()) },
   { path: '/api/plans/:id/lots', summary: 'Lots of a plan that are not done with, each with the version it is inspected by', answer: planLotsSchema, read: ({ plant, params: { id = '' } }) => found({ rows: lotsOfPlan(plant.journal.reader, id) }) },
-  { path: '/api/tables', summary: 'The plant’s own copies of master tables, the latest edition of each', answer: ownTablesSchema, read: ({ plant }) => found({ tables: plant.records.ownTables() }) },
+  { path: '/api/tables', summary: 'The plant’s own copies of master tables', answer: ownTablesSchema, read: ({ plant }) => found({ tables: plant.records.ownTables() }) },
   { path: '/api/people', summary: 'The people of the plant', answer: view.peopleView, read: ({ plant }) => found({ people: plant.records.people() }) },
   { path: '/api/switching', summary: 'Every switching state', answer: view.switchingView, read: ({ plant }) => found({ rows: plant.records.switching() }) },
   { path: '/api/release', summary: 'Lots at or near release', answer: view.rowsView, read: ({ plant }) => found({ rows: plant.lists.release() }) },

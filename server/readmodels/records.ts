@@ -34,7 +34,7 @@ export class Records {
     };
   }
 
-  /** The plant's own copies of master tables, the latest edition of each. */
+  /** The plant's own copies of master tables. */
   ownTables(): LoadedCopy[] {
     return this.#cards<LoadedCopy>('table').map(({ card }) => card);
   }

@@ -4,6 +4,7 @@ import type { PersonCommand } from './person/slips.ts';
 import type { Pen } from './pen.ts';
 import { refuse, requireFitId, requireReason } from './pen.ts';
 import type { PlanCommand } from './plan/commands.ts';
+import { requireOwnTables } from './plan/require-own-tables.ts';
 import { requireSound } from './plan/require-sound.ts';
 import type { PlantCommand } from './plant/slips.ts';
 import { readTableCsv } from '../sampling/attributes/index.ts';
@@ -39,6 +40,7 @@ export function decidePlan(pen: Pen, command: PlanCommand): void {
     case 'draftPlan': {
       requireReason(command.type, command.why);
       requireSound(command.plan);
+      requireOwnTables(pen, command.plan);
       const stream = streamName('plan', command.plan.id);
       const state = pen.state(stream);
       return pen.write(stream, { type: 'planDrafted', planVersion: (state?.kind === 'plan' ? state.versions.length : 0) + 1, plan: command.plan, why: command.why });
@@ -56,12 +58,14 @@ export function decidePlan(pen: Pen, command: PlanCommand): void {
 
 /**
  * Takes the plant's own copy of a master table in once its structure holds. It counts only where a plan names it, and a plan is approved by
- * two engineers; so it needs no signature of its own.
+ * two engineers; so it needs no signature of its own. For the same reason it never changes under its number: a corrected copy takes a new one,
+ * and a new version of the plan names it.
  */
 export function decideTable(pen: Pen, command: TableCommand): void {
   pen.requireRole(command.type);
   requireReason(command.type, command.reason);
   requireFitId('table', command.table);
+  if (pen.state(streamName('table', command.table)) !== null) refuse({ code: 'alreadyThere', what: 'table', id: command.table });
   const read = readTableCsv(command.csv, { id: command.table, name: command.name, severity: command.severity });
   if ('problems' in read) return refuse({ code: 'tableUnsound', table: command.table, problems: read.problems });
   pen.write(streamName('table', command.table), { type: 'tableLoaded', table: read.table, reason: command.reason });

@@ -17,7 +17,7 @@ export function evolveCatalogue({ body, stream, version }: Slip<CatalogueSlip>):
   }
 }
 
-/** A plant's own copy of a table: the last one loaded stands. */
+/** A plant's own copy of a table. */
 export function evolveTable({ body, stream, version, at, by }: Slip<TableSlip>): TableState {
   return { kind: 'table', stream, version, table: body.table, loadedBy: by, at, reason: body.reason };
 }

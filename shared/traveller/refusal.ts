@@ -11,7 +11,7 @@ export type IdentifierRule = 'number' | 'notEmpty' | 'serial' | 'labelCode' | 'p
 /** A "no" that a person can act on. Its words stand in shared/words, its page in docs/refusals.md. */
 export type Refusal =
   | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'person' | 'switching' | 'finding' | 'reading' | 'plant' | 'table'; readonly id: string }
-  | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'batch' | 'charge' | 'gauge' | 'person' | 'plant'; readonly id: string }
+  | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'batch' | 'charge' | 'gauge' | 'person' | 'plant' | 'table'; readonly id: string }
   | { readonly code: 'notYourRole'; readonly command: string; readonly needed: readonly Role[] }
   | { readonly code: 'signatureMissing'; readonly command: string }
   | { readonly code: 'gateOutOfOrder'; readonly gate: string; readonly before: string; readonly next: string | null }

@@ -35,7 +35,7 @@ const gateRow = z.strictObject({
   characteristic: line(100),
   method: line(100),
   /** Standard, level, letter, severity, AQL, in words. */
-  plan: line(120),
+  plan: line(200),
   /** Pieces, test pieces or readings judged. */
   n: z.int().min(0),
   result: gateResult,

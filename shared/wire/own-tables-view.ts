@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import type { OwnTable } from '../sampling/attributes/index.ts';
+import type { TableState } from '../traveller/index.ts';
 
 /** A plant's own copy of a master table, with who loaded it, when and why. */
-export interface LoadedCopy { readonly table: OwnTable; readonly at: string; readonly by: string; readonly reason: string }
+export interface LoadedCopy { readonly table: TableState['table']; readonly at: string; readonly by: string; readonly reason: string }
 
 const cell = z.union([z.enum(['down', 'up', 'single', 'double', 'unreachable']), z.array(z.object({ ac: z.int().nullable(), re: z.int() }))]);
 const row = z.object({ letter: z.string(), sizes: z.array(z.int()), cells: z.array(cell) });

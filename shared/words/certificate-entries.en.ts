@@ -1,13 +1,22 @@
+import type { Stage } from '../sampling/attributes/index.ts';
 import type { Measured } from '../traveller/index.ts';
 
 /** How a lot's results are put on its certificate. */
 export const certificateEntryWords = {
   specification: (plan: string, version: number) => `Inspection plan ${plan}, version ${version}`,
   classOf: (characteristic: string, findingClass: string) => `${characteristic}, ${findingClass}`,
-  attributesPlan: (names: Readonly<Record<'double' | 'multiple', string>>, samples: 'double' | 'multiple' | null, level: string, letter: string, severity: string, aql: string) => `${samples === null ? 'ISO 2859-1 single' : `MIL-STD-105E ${names[samples]}`}, ${level}, ${letter}, ${severity}, AQL ${aql}`,
-  onSample: (plan: string, sample: number) => `${plan}, on sample ${sample}`,
-  isolatedPlan: (source: string, sample: number | null) => (sample === null ? source : `${source}, on sample ${sample}`),
-  skipLotPlan: (clearance: number, oneIn: number) => `skip-lot SkSP-2: after ${clearance} accepted, one in ${oneIn} inspected`,
+  attributesPlan: (names: Readonly<Record<'double' | 'multiple', string>>, samples: 'double' | 'multiple' | null, table: string, level: string, letter: string, severity: string, aql: string) => `${samples === null ? 'ISO 2859-1 single' : `MIL-STD-105E ${names[samples]}, Table ${table}`}, ${level}, ${letter}, ${severity}, AQL ${aql}`,
+  /** Sizes with their Ac/Re; alike sizes are written once. */
+  stages: (stages: readonly Stage[]) => {
+    const pairs = stages.map(({ ac, re }) => `${ac ?? '#'}/${re}`);
+    const size = stages[0]?.sampleSize ?? 0;
+    return stages.every(({ sampleSize }) => sampleSize === size) ? `${stages.length} × ${size}: ${pairs.join(' ')}` : stages.map(({ sampleSize }, at) => `${sampleSize}: ${pairs[at] ?? ''}`).join(', ');
+  },
+  onSample: (sample: number) => `on sample ${sample}`,
+  ownTable: (table: string) => `own table ${table}`,
+  riskAtLq: (percent: string) => `here ${percent} %`,
+  lines: (slope: string, h1: string, h2: string, most: number) => `accept to ${slope} n − ${h1}, reject from ${slope} n + ${h2}, at most ${most}`,
+  skipLotPlan: (clearance: number, oneIn: number, lots: readonly string[]) => `skip-lot SkSP-2: after ${clearance} accepted${lots.length === 0 ? '' : ` (${lots.length > 6 ? `${lots[0] ?? ''} … ${lots.at(-1) ?? ''}` : lots.join(', ')})`}, one in ${oneIn} inspected`,
   variablesPlan: (sigma: string | null, level: string, letter: string, severity: string, aql: string) => `${sigma === null ? 'MIL-STD-414 B s-method' : `σ-method (σ ${sigma}) derived from MIL-STD-414 B`}, ${level}, ${letter}, ${severity}, AQL ${aql}`,
   variablesPoints: (sigma: string | null, p1: string, producerRisk: string, p2: string, consumerRisk: string) => `by variables, ${sigma === null ? 's-method' : `σ-method (σ ${sigma})`}, p1 ${p1} % (risk ${producerRisk}), p2 ${p2} % (risk ${consumerRisk})`,
   sideOf: (characteristic: string, side: string) => `${characteristic}, ${side === 'lower' ? 'below' : side === 'upper' ? 'above' : 'below and above'}`,

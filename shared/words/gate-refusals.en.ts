@@ -85,7 +85,7 @@ export const gateRefusalWords = {
     happened: `${format.count(found)} found does not fit ${format.count(n)} looked at.`, kept: ENTRY, next: `Count again: at least 1 and, with those recorded before, at most ${format.count(n)}.`,
   }),
   findingNeedsPiece: ({ class: each, n, draw }, { format, labels }) => ({
-    happened: `For ${labelOf(labels.findingClasses, each)} only the first ${format.count(n)} of ${format.count(draw)} pieces count, so the piece must be named.`, kept: ENTRY,
+    happened: n === draw ? `For ${labelOf(labels.findingClasses, each)} the pieces are judged one by one in the order drawn, so the piece must be named.` : `For ${labelOf(labels.findingClasses, each)} only the first ${format.count(n)} of ${format.count(draw)} pieces count, so the piece must be named.`, kept: ENTRY,
     next: 'Say which place of the sample each of these pieces had.',
   }),
   sampleNotWhole: ({ looked, n }, { format }) => ({

@@ -54,7 +54,7 @@ export const recordRefusalWords = {
   planUnsound: ({ where, why }) => ({ happened: `The plan cannot be worked as it is. At ${where}: ${planFaults[why]}.`, kept: 'No version was drafted.', next: 'Put this place right and draft again.' }),
   tableUnsound: ({ table, problems }, { format, labels }) => ({
     happened: `Table ${table} was not taken in: ${format.count(problems.length)} ${problems.length === 1 ? 'thing is' : 'things are'} wrong with it. ${problems.slice(0, 3).map(({ line, column, code, found, expected }) => `Line ${format.count(line)}${column === null ? '' : `, column ${format.count(column)}`}: ${labels.tableProblems[code]}${found === '' ? '' : ` (found “${found}”${expected === null ? '' : `, expected ${expected}`})`}`).join('; ')}.`,
-    kept: 'The table that was loaded before, if any, stands as it was.', next: 'Put these places right in the file and load it again.',
+    kept: 'No table was taken in.', next: 'Put these places right in the file and load it again.',
   }),
   routeDiffers: ({ plan, planVersion, gate }, { format }) => ({
     happened: `Version ${format.count(planVersion)} of plan ${plan} does not begin with the gates this lot has been through: ${gate} stands elsewhere.`, kept: 'The lot stays on the version it has.',

@@ -10,7 +10,7 @@ import type { CompleteSample, CorrectReading, GateCommand, OpenGate, RecordFindi
 import { gaugeUsed, readValue } from './read-value.ts';
 import { doneSoFar, isSequential, nonconformingPieces } from './class-outcome.ts';
 import { judgedLimits, within } from './judge.ts';
-import { findingNeedsPiece, samplingStanding } from './sampling-standing.ts';
+import { ownEnd, samplingStanding } from './sampling-standing.ts';
 import { restingOn } from '../charge/resting-on.ts';
 import { stateDemand } from './state-demand.ts';
 import { giveVerdict, reviseVerdict } from './give-verdict.ts';
@@ -123,11 +123,12 @@ function recordFinding(pen: Pen, subject: Subject, gate: GateRecord, work: Chara
   if (characteristic.kind !== 'counted' || basis.by !== 'attributes' || standing === null) return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: characteristic.kind === 'counted' ? 'looks' : 'readings', unit: '' });
   if (work.looked !== null) refuse({ code: 'sampleAlreadyComplete', characteristic: characteristic.name });
   const kind = characteristic.kinds.find(({ code }) => code === command.code) ?? refuse({ code: 'findingUnknown', finding: command.code, known: characteristic.kinds.map(({ code }) => code) });
-  const plan = basis.classes.find((each) => each.class === kind.class)?.plan ?? refuse({ code: 'findingUnknown', finding: command.code, known: characteristic.kinds.map(({ code }) => code) });
+  if (!basis.classes.some((each) => each.class === kind.class)) refuse({ code: 'findingUnknown', finding: command.code, known: characteristic.kinds.map(({ code }) => code) });
   if (!Number.isInteger(command.pieces) || command.pieces < 1) refuse({ code: 'tooManyFound', found: command.pieces, n });
   const ordinals = command.ordinals ?? [];
   const ofPieces = characteristic.sampling.rule !== 'attributes' || characteristic.sampling.counts !== 'nonconformities';
-  if (findingNeedsPiece(work, kind.class) && ordinals.length === 0) refuse({ code: 'findingNeedsPiece', class: kind.class, n: Math.min(plan.sampleSize, standing.to), draw: standing.to });
+  const end = ownEnd(work, kind.class);
+  if (end !== null && ordinals.length === 0) refuse({ code: 'findingNeedsPiece', class: kind.class, n: end, draw: standing.to });
   if (ordinals.length > 0 && (ordinals.length !== command.pieces || (ofPieces && new Set(ordinals).size !== ordinals.length))) refuse({ code: 'tooManyFound', found: command.pieces, n: ordinals.length });
   // What is seen now lies in the pieces asked for now; what was overlooked in an earlier sample may still be entered.
   const outside = ordinals.find((ordinal) => !Number.isInteger(ordinal) || ordinal < 1 || ordinal > standing.to);

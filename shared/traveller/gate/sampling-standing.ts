@@ -44,9 +44,14 @@ export function samplingStanding(work: CharacteristicWork): SamplingStanding | n
  * now do.
  */
 export function findingNeedsPiece(work: CharacteristicWork, findingClass: FindingClass): boolean {
+  return ownEnd(work, findingClass) !== null;
+}
+
+/** The piece, within those asked for now, up to which this class counts a finding; null where that is all of them. Piece by piece it is the last of them. */
+export function ownEnd(work: CharacteristicWork, findingClass: FindingClass): number | null {
   const { basis } = work.demand;
   const own = basis.by === 'attributes' ? basis.classes.find((each) => each.class === findingClass)?.plan : undefined;
   const standing = samplingStanding(work);
-  if (own === undefined || standing === null) return false;
-  return isSequential(own) || sampleTotals(own).some((total) => total >= standing.from && total < standing.to);
+  if (own === undefined || standing === null) return null;
+  return isSequential(own) ? standing.to : sampleTotals(own).find((total) => total >= standing.from && total < standing.to) ?? null;
 }

@@ -38,6 +38,10 @@ get /api/people
 get /api/switching
 get /api/release
 get /api/packing
+get /api/plans/{id}/lots
+get /api/plans/{id}/versions/{planVersion}/plan.csv
+get /api/plans/{id}/versions/{planVersion}/plan.pdf
+get /api/tables
 get /api/lots
 get /api/ready/{kind}
 get /api/charges
