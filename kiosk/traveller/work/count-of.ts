@@ -7,12 +7,7 @@ export interface ClassTally { readonly class: FindingClass; readonly found: numb
 /** The tally of each class, with pieces beyond the class's own n left out, as the verdict will. */
 export function classTallies(work: CharacteristicWork): ClassTally[] {
   const standing = samplingStanding(work);
-  const { basis } = work.demand;
-  if (standing === null || basis.by !== 'attributes') return [];
-  return standing.classes.map(({ class: each, found, outcome, acceptAt, rejectAt }) => {
-    const plan = basis.classes.find((planned) => planned.class === each)?.plan;
-    return { class: each, found, n: Math.min(standing.to, plan?.sampleSize ?? standing.to), ac: acceptAt, re: rejectAt, outcome };
-  });
+  return (standing?.classes ?? []).map(({ class: each, found, outcome, at, acceptAt, rejectAt }) => ({ class: each, found, n: at, ac: acceptAt, re: rejectAt, outcome }));
 }
 
 /** The plan of a class where it is judged piece by piece; null for one judged sample by sample. */

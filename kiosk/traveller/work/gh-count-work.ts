@@ -37,33 +37,33 @@ export class GhCountWork extends GateWork {
     return html`<div class="work keys-wide">
       <div class="pile">
         ${standing.sample > 1 ? html`<gh-notice kind="empty" .happened=${words.count.undecided(standing.sample - 1, standing.sample)}></gh-notice>` : nothing}
-        <gh-demand .context=${this.contextOf(at)} .demand=${asks.demand} .hint=${characteristic.method}>
+        <gh-demand .context=${this.contextOf(at)} .demand=${asks.demand} .hint=${[...asks.hint, characteristic.method].join(' · ')}>
           <gh-button kind="primary" @click=${() => (this.confirming = true)}>${asks.done}</gh-button>
           <gh-which-pieces .subject=${subject} .places=${places.slice(asks.from - 1, standing.to)} .first=${asks.from}></gh-which-pieces>
         </gh-demand>
         ${standing.samples > 1 ? html`<gh-progress label=${words.count.sample(standing.sample, standing.samples)} value=${standing.looked} max=${work.demand.n} text=${words.progress(standing.looked, work.demand.n)}></gh-progress>` : nothing}
-        ${this.#tallies(at)} ${this.#lines(at, standing)}
+        ${this.#tallies(at)}
       </div>
-      <div class="keys" role="group" aria-label=${words.count.seen} @tally-tapped=${(event: CustomEvent<{ kind: string; by: number }>) => this.#tapped(at, characteristic, event.detail)}>
+      <div class="pile"><div class="keys" role="group" aria-label=${words.count.seen} @tally-tapped=${(event: CustomEvent<{ kind: string; by: number }>) => this.#tapped(at, characteristic, event.detail)}>
         ${characteristic.kinds.map((kind) => html`<gh-tally-key .kind=${kind.code} rank=${kind.class} .count=${countOfKind(work, kind.code)}
           .words=${{ name: kind.name, rank: words.count.class[kind.class], less: words.count.less(kind.name), more: words.count.more(kind.name) }}></gh-tally-key>`)}
-      </div>
+      </div>${this.#lines(at, standing)}</div>
       ${this.#confirmSheet(at, standing, asks)} ${this.#placeSheet(at)}
     </div>`;
   }
 
   /** What is asked for now, in words: the whole sample, the next one of several, or piece by piece. */
-  #asks({ work }: WorkAt, standing: SamplingStanding): { readonly demand: string; readonly done: string; readonly confirm: string; readonly from: number } {
+  #asks({ work }: WorkAt, standing: SamplingStanding): { readonly demand: string; readonly hint: readonly string[]; readonly done: string; readonly confirm: string; readonly from: number } {
     const words = travellerWords().count;
     const { sample, samples, looked, from, to } = standing;
     const found = foundInAll(work);
     if (isInSequence(work)) {
       const next = looked + 1;
-      return { demand: words.inSequence.demand(next), done: words.inSequence.goodTo(next, to), confirm: words.inSequence.confirm(next, to), from: next };
+      return { demand: words.inSequence.demand, hint: [words.inSequence.hint(next)], done: words.inSequence.goodTo(next, to), confirm: words.inSequence.confirm(next, to), from: next };
     }
     const n = to - from + 1;
-    if (samples === 1) return { demand: words.demand(n), done: found === 0 ? words.allGood(n) : words.done(n), confirm: found === 0 ? words.confirmNone(n) : words.confirmFound(n, found), from };
-    return { demand: words.demandSample(sample, from, to), done: found === 0 ? words.goodSample(n) : words.doneSample(n), confirm: words.confirmSample(n, found), from };
+    if (samples === 1) return { demand: words.demand(n), hint: [], done: found === 0 ? words.allGood(n) : words.done(n), confirm: found === 0 ? words.confirmNone(n) : words.confirmFound(n, found), from };
+    return { demand: sample === 1 ? words.demand(n) : words.demandMore(n), hint: [words.sample(sample, samples), words.ofDraw(from, to)], done: found === 0 ? words.goodSample(n) : words.doneSample(n), confirm: words.confirmSample(n, found), from };
   }
 
   #lines({ work }: WorkAt, standing: SamplingStanding) {

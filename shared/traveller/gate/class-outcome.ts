@@ -19,7 +19,7 @@ export interface ClassStanding {
   readonly sample: number;
   /** Pieces of the draw, all samples together, at which the class decided or is next decided. */
   readonly at: number;
-  /** Numbers that decision is made by; null where it cannot go that way there. */
+  /** Numbers that decision is made by; null where it cannot go that way there. Piece by piece `rejectAt` is that of the very next piece. */
   readonly acceptAt: number | null;
   readonly rejectAt: number | null;
 }
@@ -75,7 +75,7 @@ function inSequence(each: FindingClass, plan: SequentialPlan, findings: readonly
   const outcome = judged.outcome === 'accepted' && at === seen && at > done ? 'open' : judged.outcome;
   const found = foundAt.filter((piece) => piece <= at).length;
   const next = outcome === 'open' ? nextDecision(plan, found, seen) : at;
-  return { class: each, plan, found, beyond: everything - found, outcome, sample: 1, at: next, acceptAt: acceptAt(plan, Math.max(1, next)), rejectAt: rejectAt(plan, Math.max(1, next)) };
+  return { class: each, plan, found, beyond: everything - found, outcome, sample: 1, at: next, acceptAt: acceptAt(plan, Math.max(1, next)), rejectAt: rejectAt(plan, outcome === 'open' ? Math.min(seen + 1, plan.truncateAt) : at) };
 }
 
 type Counted = (findings: readonly Finding[], within: number) => number;
