@@ -12,7 +12,7 @@ import { SortedTable, type DeskRow } from '../desk/sorted-table.ts';
 import { deskWords, labels } from '../desk/words.ts';
 import { Follow, link } from '../link/index.ts';
 import '../parts/gh-state-mark.ts';
-import { partStyles } from '../parts/part-styles.ts';
+import { keyStyles, partStyles } from '../parts/part-styles.ts';
 import { planPath, type CatalogueView } from './catalogue-view.ts';
 import './gh-own-drafts.ts';
 
@@ -25,7 +25,7 @@ const columns = [
 /** Every plan with the version in force and those that wait for approval. */
 @customElement('gh-plan-list')
 export class GhPlanList extends LitElement {
-  static override styles = [partStyles, deskStyles, css`:host { display: grid; gap: calc(2 * var(--pad)); }`];
+  static override styles = [partStyles, deskStyles, keyStyles, css`a.key { --target: 42px; display: inline-flex; align-items: center; text-decoration: none; } :host { display: grid; gap: calc(2 * var(--pad)); }`];
   readonly #catalogue = new Asked<CatalogueView>(this, { key: () => '/api/catalogue', read: (path) => link.ask(path), topics: ['catalogue'] });
   readonly #session = new Follow(this, () => link.session);
   readonly #table = new SortedTable(this);
@@ -33,7 +33,7 @@ export class GhPlanList extends LitElement {
   override render() {
     const { value } = this.#catalogue;
     return html`${askedNotice(this.#catalogue)}<gh-first-steps></gh-first-steps><gh-own-drafts badge=${this.#session.value?.badge ?? ''}></gh-own-drafts>
-      ${mayGive('draftPlan', this.#session.value?.roles ?? []) ? html`<p class="screen-only"><a href="/plans/new">${planWritingWords.newPlan.start}</a></p>` : ''} ${value === null ? '' : this.#table.table(words.caption, columns, value.plans.map(rowOf), { empty: words.empty, file: 'plans' })}`;
+      ${mayGive('draftPlan', this.#session.value?.roles ?? []) ? html`<p class="screen-only"><a class="key" href="/plans/new">${planWritingWords.newPlan.start}</a></p>` : ''} ${value === null ? '' : this.#table.table(words.caption, columns, value.plans.map(rowOf), { empty: words.empty, file: 'plans' })}`;
   }
 }
 

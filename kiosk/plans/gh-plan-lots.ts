@@ -46,10 +46,10 @@ export class GhPlanLots extends LitElement {
     if (inForce === null) return nothing;
     const rows = value?.rows.filter(({ planVersion }) => planVersion !== inForce) ?? [];
     const may = mayGive('moveLotToPlan', this.#session.value?.roles ?? []);
-    return html`<section class="sheet" aria-label=${words.caption(showFigure(inForce))}><p>${words.lead}</p>${askedNotice(this.#lots)}
+    return html`<div class="sheet"><p>${words.lead}</p>${askedNotice(this.#lots)}
       ${this.done === '' ? nothing : html`<gh-notice kind="done" happened=${this.done}></gh-notice>`}
       ${value === null ? nothing : this.#table.table(words.caption(showFigure(inForce)), may && rows.length > 0 ? [...columns, { key: 'move', head: words.columns.move }] : columns, rows.map((row) => this.#row(row, inForce)), { empty: words.empty })}
-      ${this.#sheet(inForce)}</section>`;
+      ${this.#sheet(inForce)}</div>`;
   }
 
   protected override updated(changed: PropertyValues): void {

@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { mayGive, type InspectionPlan, type PlanState } from '../../shared/traveller/index.ts';
+import { planVersionsWords as versionsWords } from '../../shared/words/plan-versions.en.ts';
 import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
 import { askedNotice } from '../desk/asked-notice.ts';
 import { Asked } from '../desk/asked.ts';
@@ -8,10 +9,11 @@ import { deskStyles } from '../desk/desk-styles.ts';
 import { showMoment } from '../desk/show.ts';
 import { Follow, link } from '../link/index.ts';
 import '../parts/gh-button.ts';
+import '../parts/gh-field.ts';
 import '../parts/gh-notice.ts';
 import '../parts/gh-state-mark.ts';
 import '../parts/gh-tabs.ts';
-import { partStyles } from '../parts/part-styles.ts';
+import { keyStyles, partStyles } from '../parts/part-styles.ts';
 import { planPath } from './catalogue-view.ts';
 import './gh-plan-approval.ts';
 import './gh-plan-at-size.ts';
@@ -20,6 +22,7 @@ import './gh-plan-gates.ts';
 import './gh-plan-history.ts';
 import './gh-plan-lots.ts';
 import { OwnTables } from './own-tables.ts';
+import { sizeOf } from './size-of.ts';
 import type { keptDraft } from './write/draft-store.ts';
 import type { PlanDifference } from './write/plan-differences.ts';
 
@@ -30,15 +33,18 @@ type Differ = (before: InspectionPlan, after: InspectionPlan) => readonly PlanDi
 /** One plan: its versions, what changed in the one chosen, its gates, what it asks of a lot, its signatures, the lots under it. Or the writing of its next version. */
 @customElement('gh-plan-page')
 export class GhPlanPage extends LitElement {
-  static override styles = [partStyles, deskStyles, css`
+  static override styles = [partStyles, deskStyles, keyStyles, css`
     :host { display: grid; gap: calc(2 * var(--pad)); grid-template-columns: minmax(0, 1fr); }
-    .keys a { min-block-size: 44px; display: inline-flex; align-items: center; }
+    .keys { align-items: center; gap: var(--gap) 1em; }
+    .keys { --target: 42px; --target-primary: 42px; }
+    a.key { display: inline-flex; align-items: center; text-decoration: none; }
   `];
   @property() plan = '';
   @property() chosen = '';
   /** Where the writing is, `gate/characteristic`; null where nothing is written. */
   @property({ attribute: false }) writing: string | null = null;
   @state() private approves = false;
+  @state() private size = '1000';
   @state() private differ: Differ | null = null;
   @state() private kept: typeof keptDraft | null = null;
   readonly #plan = new Asked<{ readonly state: PlanState | null }>(this, {
@@ -67,8 +73,8 @@ export class GhPlanPage extends LitElement {
     const changes = this.#changes(version, versions);
     return html`${back} ${askedNotice(this.#plan)} ${this.#head(version, versions)}
       ${changes === null ? nothing : html`<section class="sheet" aria-labelledby="changes"><h3 id="changes">${words.changesFrom(changes.from)}</h3><gh-plan-changes .changes=${changes.differences} empty=${words.noChanges}></gh-plan-changes></section>`}
-      <gh-plan-at-size .plan=${version.plan} .version=${version.planVersion} .tables=${this.#tables.tables}></gh-plan-at-size>
       <gh-plan-gates .plan=${version.plan} from="${version.plan.id}/${version.planVersion}"></gh-plan-gates>
+      <gh-plan-at-size .plan=${version.plan} .size=${sizeOf(this.size)} .tables=${this.#tables.tables}></gh-plan-at-size>
       ${version.plan.appliesTo === 'lot' ? html`<gh-plan-lots plan=${version.plan.id} .inForce=${versions.find(({ inForce }) => inForce)?.planVersion ?? null}></gh-plan-lots>` : nothing}
       <gh-plan-history .versions=${versions} .differ=${this.differ}></gh-plan-history>
       <gh-plan-approval .version=${version} .changes=${changes} ?open=${this.approves} @sheet-closed=${this.#closed} @plan-approved=${this.#closed}></gh-plan-approval>`;
@@ -87,9 +93,17 @@ export class GhPlanPage extends LitElement {
         <p>${words.approvals(approvals.length)}${approvals.length === 0 ? nothing : html`: ${approvals.map((signature) => words.approvedBy(signature.name, showMoment(signature.at))).join('; ')}`}</p>
         <p class="soft">${words.keptNote}</p>
         <div class="keys screen-only">
-          ${!engineers ? html`<p class="soft">${words.approve.mayNot}</p>` : html`<a href="${planPath(plan.id, planVersion)}?draft">${words.draft.start}</a>`}
+          ${!engineers ? html`<p class="soft">${words.approve.mayNot}</p>` : html`<a class="key" href="${planPath(plan.id, planVersion)}?draft">${words.draft.start}</a>`}
           ${engineers && isDraft ? mine ? html`<p>${words.approve.yours}</p>` : html`<gh-button kind="primary" @click=${() => (this.approves = true)}>${words.approve.start}</gh-button>` : nothing}
-        </div></section>`;
+        </div>${this.#exports(version)}</section>`;
+  }
+
+  /** The size that samples are stated for, here and on paper. */
+  #exports({ plan, planVersion }: Version) {
+    const size = sizeOf(this.size);
+    const address = `/api/plans/${encodeURIComponent(plan.id)}/versions/${planVersion}/plan`;
+    return html`<div class="keys screen-only"><gh-field label=${words.lotSize} hint=${words.lotSizeHint} entry="numeric" max-length="12" .value=${this.size} error=${size === null ? words.lotSizeWrong : ''} @field-input=${({ detail }: CustomEvent<{ value: string }>) => (this.size = detail.value)}></gh-field>
+      ${size === null ? nothing : html`<a class="key" href="${address}.pdf?lotSize=${size}" download>${versionsWords.exports.pdf}</a> <a class="key" href="${address}.csv?lotSize=${size}" download>${versionsWords.exports.csv}</a>`}</div>`;
   }
 
   #writing(version: Version | null, versions: readonly Version[]) {

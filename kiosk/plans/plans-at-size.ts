@@ -9,10 +9,10 @@ import { pageFormat } from './rule-text.ts';
 /** What a lot of this size is asked for by every characteristic of a plan, on each severity. Loaded only when it is asked for. */
 export function plansAtSize(plan: InspectionPlan, lotSize: number, tables: readonly OwnTable[]): readonly DeskRow[] {
   return plan.gates.flatMap((gate) => gate.characteristics.flatMap((characteristic) => askedAtSize(characteristic, lotSize, tables).map((line, at): DeskRow => {
-    const { class: findingClass, severity, letter, n, samples, rest, notes } = writeAsked(line, pageFormat());
+    const { class: findingClass, severity, letter, n, samples, rest, origin, notes } = writeAsked(line, pageFormat());
     return {
       key: `${gate.id}/${characteristic.id}/${at}`,
-      texts: { gate: gate.name, characteristic: characteristic.name, class: findingClass, severity, letter, n, samples: samples.join('; '), rest: rest.join('; '), note: notes.join('; ') },
+      texts: { gate: gate.name, characteristic: characteristic.name, class: findingClass, severity, letter, n, samples: samples.join('; '), rest: rest.join('; '), note: [...origin, ...notes].join('; ') },
       shown: { samples: samples.map((sample) => html`<div>${sample}</div>`), rest: rest.map((each) => html`<div>${each}</div>`) },
     };
   })));

@@ -34,7 +34,7 @@ export const planRuleWords = {
   },
   notes: {
     everyPiece: 'every piece', notYet: '#: acceptance is not possible yet at this sample', gap: 'between Ac and Re: accept this lot, back to normal', unreachable: 'no plan at this size', noReducedVariables: 'no reduced plan is held for variables; normal is used',
-    measuredWhole: 'below three pieces each is measured and lies within the limits', cutOff: 'looked at piece by piece; cut off at this many', skipLot: 'after a run of good lots some are passed over', noDesign: 'no plan of 5,000 pieces or fewer meets both points',
+    measuredWhole: 'below three pieces each is measured and lies within the limits', cutOff: 'looked at piece by piece; cut off at this many', skipLot: 'after a run of good lots some are passed over', noDesign: 'no plan that can be worked meets both points for this lot',
     reducedFromTableIIC: 'reduced plans by MIL-STD-105E Table II-C; ISO 2859-1 Table 2-C could not be confirmed', doubleFromMemory: 'double tables written from memory, checked by computation only',
     multipleFromMemory: 'multiple tables written from memory, seen in part', cellUnconfirmed: 'this cell is one of the least certain: check it against your copy of the standard', noMultipleReduced: 'no table of reduced multiple plans is held; the double one is used',
     useSingle: 'the table says to use the single plan', useDouble: 'the table says to use the double plan', ownTable: 'from our own copy of the table',

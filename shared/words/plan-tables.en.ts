@@ -19,17 +19,17 @@ export const planTablesWords = {
   load: {
     title: 'Load your own copy', lead: 'Start from ours: save it as CSV, correct what differs from your copy of the standard, and load it here. Its structure is checked; that its numbers are the standard’s, you answer for.',
     id: 'Number', idHint: '2 to 16 of A–Z, 0–9 and dash. It stands for this table for good; a corrected copy takes a new one.', name: 'Name', nameHint: 'Standard and edition it was copied from.', severity: 'Stands for inspection on', file: 'The file', fileHint: 'CSV with comma, semicolon or tab.', paste: 'Or paste the table here', why: 'Why it is loaded', whyMissing: 'Say why.',
-    check: 'Check it', load: 'Load this table', missing: 'This must be filled in.', wrongId: '1 to 64 letters, digits, dots and dashes.',
-    faults: (count: string) => (count === '1' ? 'One thing is wrong with this table.' : `${count} things are wrong with this table.`), kept: 'Nothing was loaded. Your text stays below.', next: 'Put them right in the text or the file, and check it again.',
+    check: 'Check it', load: 'Load this table', missing: 'This must be filled in.', wrongId: '2 to 16 of A–Z, 0–9 and dash, first a letter or digit.',
+    faults: (count: string) => (count === '1' ? 'One thing is wrong with this table.' : `${count} things are wrong with this table.`), kept: 'Nothing was loaded. Your text stays above.', next: 'Correct the text or the file, and check it again.', where: 'Where it is wrong',
     sound: (what: string, rows: string) => `The structure is sound: ${what}, ${rows} code letters.`, soundNext: 'Compare it with your copy once more, then load it.', loaded: (name: string) => `${name} is loaded.`, loadedKept: 'It is kept as a slip, with your name and reason.', loadedNext: 'Name it in the sampling rule of a plan; nothing uses it before.',
-    columns: { line: 'Line', column: 'Column', found: 'Stands there', problem: 'What is wrong' }, wholeLine: 'whole line', mayNot: 'Only quality engineers load tables.', file2: 'Text',
+    columns: { line: 'Line', column: 'Column', found: 'Stands there', problem: 'What is wrong' }, wholeLine: 'whole line', mayNot: 'Only quality engineers load tables.',
   },
   problems: {
     empty: () => 'There is nothing in it.', tooLong: ({ expected }) => `It is longer than any table: at most ${expected ?? ''} characters.`, headUnknown: () => 'The first columns must be code_letter and sample_size, or n1 and n2, or n_each_of_3 … n_each_of_7.',
     aqlHead: ({ expected }) => `The 26 AQLs must follow in order${expected === null ? '' : `; here ${expected}`}.`, columnCount: ({ expected }) => `The line has another number of columns than the heads${expected === null ? '' : `: ${expected}`}.`,
     letterOrder: ({ expected }) => `Code letters follow one another${expected === null ? '' : `; here ${expected}`}.`, letterMissing: ({ expected }) => `The table ends too early${expected === null ? '' : `: ${expected} is missing`}.`, sizeNotWhole: () => 'A sample size is a whole number.',
     sizeFalls: () => 'A sample is smaller than in the row above.', sizeMissing: () => 'The row holds a plan and says no sample size.', cellUnreadable: () => 'This is no plan (Ac/Re), no arrow (up, down) and no sign.', pairCount: ({ expected }) => `Another number of Ac/Re pairs than samples${expected === null ? '' : `: ${expected}`}.`,
-    reNotAboveAc: () => 'Re lies above Ac.', pairsFall: () => 'Ac and Re are cumulative: neither falls from one sample to the next.', lastCannotAccept: () => 'The last sample must be able to accept.', gapOutsideReduced: () => 'Only reduced plans leave a gap between the last Ac and Re.',
+    reNotAboveAc: () => 'Re must lie above Ac.', pairsFall: () => 'Ac and Re are cumulative: neither falls from one sample to the next.', lastCannotAccept: () => 'The last sample must be able to accept.', gapOutsideReduced: () => 'Only reduced plans leave a gap between the last Ac and Re.',
     signNotAllowed: () => 'This table cannot send to another one so.', cellNotReachable: () => 'A lot can start from this row, so the cell must lead somewhere.', arrowLeadsNowhere: () => 'This arrow ends at no plan of its column.',
   } satisfies Record<TableProblemCode, (problem: TableProblem) => string>,
 };

@@ -22,7 +22,7 @@ export const plansDeskWords = {
     columns: { characteristic: 'Characteristic', method: 'Method', limits: 'Limits', rule: 'Sampling rule', destructive: 'Pieces' },
     destructive: 'used up', kept: 'kept',
   },
-  lotSize: 'Lot size', lotSizeHint: 'See what each rule asks for at this size.', lotSizeWrong: 'A whole number from 2 to 1,000,000,000.',
+  lotSize: 'Lot size', lotSizeHint: 'Samples below and on paper are for this size.', lotSizeWrong: 'A whole number from 2 to 1,000,000,000.',
   atSize: {
     caption: (pieces: string) => `What a lot of ${pieces} asks for`, empty: 'Nothing in this plan depends on the size of a lot.',
     columns: { gate: 'Gate', characteristic: 'Characteristic' },
@@ -38,6 +38,10 @@ export const plansDeskWords = {
   switching: {
     caption: 'Switching states: one a product, gate, characteristic and class', empty: 'No lot has been judged yet. A state begins, on normal, with the first.',
     columns: { product: 'Product', gate: 'Gate', characteristic: 'Characteristic', class: 'Class', severity: 'Inspection', score: 'Score', inRow: 'Accepted in a row', recent: 'Last lots', moved: 'Why it moved' },
+    skip: {
+      caption: 'Lots that may be passed over (skip-lot)', columns: { standing: 'Standing', lots: 'Lots it rests on', endedBy: 'Last ended by' },
+      skipping: (oneIn: string) => `one lot in ${oneIn} is inspected`, counting: (count: string, of: string) => `every lot is inspected; ${count} of ${of} accepted in a row`,
+    },
     never: 'has not moved', moved: (why: string, lots: string, at: string) => `${why}: ${lots} (${at})`, recentCount: (accepted: string, of: string) => `${accepted} of ${of} accepted`,
     back: 'All switching states', steady: 'Production is steady', reducedAllowed: 'Reduced inspection is wanted', yes: 'yes', no: 'no',
     settings: 'Settings', settingsHint: 'Reduced inspection begins only where production is steady and reduced inspection is wanted. Withdrawing either brings normal back.', save: 'Save the settings', saved: 'The settings are saved.', reasonMissing: 'Say why.', nothing: 'Nothing was changed.',

@@ -6,7 +6,7 @@ import { planRuleWords } from './plan-rules.en.ts';
 const words = planRuleWords.asked;
 
 /** One line of what a rule asks, ready to be read; empty texts where nothing is to be said. */
-export interface WrittenLine { readonly class: string; readonly severity: string; readonly letter: string; readonly n: string; readonly samples: readonly string[]; readonly rest: readonly string[]; readonly notes: readonly string[] }
+export interface WrittenLine { readonly class: string; readonly severity: string; readonly letter: string; readonly n: string; readonly samples: readonly string[]; readonly rest: readonly string[]; /** The arrow followed and the table read. */ readonly origin: readonly string[]; readonly notes: readonly string[] }
 
 export function writeAsked(line: AskedLine, format: Format): WrittenLine {
   const n = (value: number): string => format.number(value);
@@ -20,6 +20,7 @@ export function writeAsked(line: AskedLine, format: Format): WrittenLine {
       ...(k === null ? [] : [words.k(format.number(k))]), ...(mPercent === null ? [] : [words.m(format.number(mPercent))]),
       ...(lines === null ? [] : [words.lines(format.number(lines.slope, 4), format.number(lines.h1, 3), format.number(lines.h2, 3))]),
     ],
-    notes: [...(arrow === 'none' || startLetter === null || letter === null ? [] : [words.arrow(startLetter, letter)]), ...(table === null ? [] : [words.table(table)]), ...line.notes.map((note) => planRuleWords.notes[note])],
+    origin: [...(arrow === 'none' || startLetter === null || letter === null ? [] : [words.arrow(startLetter, letter)]), ...(table === null ? [] : [words.table(table)])],
+    notes: line.notes.map((note) => planRuleWords.notes[note]),
   };
 }

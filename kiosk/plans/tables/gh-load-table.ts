@@ -17,6 +17,8 @@ import { tell } from '../../parts/tell.ts';
 
 const words = planTablesWords.load;
 const SEVERITIES: readonly Severity[] = ['normal', 'tightened', 'reduced'];
+/** What numbers of records look like; the server asks the same. */
+const FIT = /^[A-Z0-9][A-Z0-9-]{1,15}$/;
 type Checked = { readonly table: OwnTable } | { readonly problems: readonly TableProblem[] };
 const heads = words.columns;
 const columns = [{ key: 'line', head: heads.line, kind: 'number' as const }, { key: 'column', head: heads.column }, { key: 'found', head: heads.found }, { key: 'problem', head: heads.problem }];
@@ -46,7 +48,7 @@ export class GhLoadTable extends LitElement {
     return html`<section class="sheet" aria-labelledby="title"><h2 id="title">${words.title}</h2><p>${words.lead}</p>
       ${this.done === '' ? nothing : html`<gh-notice kind="done" happened=${words.loaded(this.done)} kept=${words.loadedKept} next=${words.loadedNext}></gh-notice>`} ${refusalNotice(this.#giving)}
       <div class="fields">
-        ${this.#field('number', words.id, words.idHint, 64, asked && !/^[A-Za-z0-9][A-Za-z0-9.-]{0,63}$/.test(this.number.trim()) ? words.wrongId : '')}
+        ${this.#field('number', words.id, words.idHint, 16, asked && !FIT.test(this.number.trim()) ? words.wrongId : '')}
         ${this.#field('name', words.name, words.nameHint, 80, asked && this.name.trim() === '' ? words.missing : '')}
       </div>
       <gh-select-list label=${words.severity} columns="3" .value=${this.severity} .options=${SEVERITIES.map((value) => ({ value, text: labels.severities[value] }))} @option-chosen=${({ detail }: CustomEvent<{ value: string }>) => this.#for(detail.value)}></gh-select-list>
@@ -64,7 +66,7 @@ export class GhLoadTable extends LitElement {
   #problems(problems: readonly TableProblem[]) {
     const rows = problems.map((problem, at) => ({ key: String(at), cells: { line: showFigure(problem.line), column: problem.column === null ? words.wholeLine : `${showFigure(problem.column)}${problem.head === null ? '' : ` (${problem.head})`}`, found: problem.found, problem: planTablesWords.problems[problem.code](problem) } }));
     const happened = words.faults(showFigure(problems.length));
-    return html`<gh-notice kind="refusal" happened=${happened} kept=${words.kept} next=${words.next}></gh-notice><gh-table caption=${happened} .columns=${columns} .rows=${rows}></gh-table>`;
+    return html`<gh-notice kind="refusal" happened=${happened} kept=${words.kept} next=${words.next}></gh-notice><gh-table caption=${words.where} .columns=${columns} .rows=${rows}></gh-table>`;
   }
 
   #sound(table: OwnTable) {
@@ -97,7 +99,7 @@ export class GhLoadTable extends LitElement {
   readonly #check = (): void => {
     this.asked = true;
     this.#giving.forget();
-    if (this.text.trim() === '' || this.name.trim() === '' || !/^[A-Za-z0-9][A-Za-z0-9.-]{0,63}$/.test(this.number.trim())) return;
+    if (this.text.trim() === '' || this.name.trim() === '' || !FIT.test(this.number.trim())) return;
     this.checked = readTableCsv(this.text, { id: this.number.trim(), name: this.name.trim(), severity: this.severity });
     this.asked = false;
   };

@@ -48,8 +48,8 @@ export class GhTables extends LitElement {
     const copies = this.#own.asked.value?.tables ?? null;
     return html`<section class="sheet" aria-labelledby="title"><h2 id="title">${words.title}</h2><p>${words.lead}</p>
         ${this.#heldTable.table(words.held.caption, heldColumns, SAMPLES.flatMap((samples) => SEVERITIES.map((severity) => heldRow(samples, severity))), { empty: '' })}</section>
-      <section class="sheet" aria-label=${words.own.caption}>${askedNotice(this.#own.asked)}
-        ${copies === null ? nothing : this.#ownTable.table(words.own.caption, ownColumns, copies.map((copy) => this.#ownRow(copy)), { empty: words.own.empty })}</section>
+      <div class="sheet">${askedNotice(this.#own.asked)}
+        ${copies === null ? nothing : this.#ownTable.table(words.own.caption, ownColumns, copies.map((copy) => this.#ownRow(copy)), { empty: words.own.empty })}</div>
       ${mayGive('loadTable', this.#session.value?.roles ?? []) ? html`<gh-load-table @table-loaded=${() => void this.#own.asked.again()}></gh-load-table>` : html`<p class="soft">${words.load.mayNot}</p>`}`;
   }
 

@@ -20,8 +20,13 @@ export class GhEditForm extends LitElement {
   static override styles = [partStyles, css`
     .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(12.5rem, 100%), 1fr)); gap: calc(1.4 * var(--gap)) calc(1.6 * var(--pad)); align-items: start; }
     .wide { grid-column: 1 / -1; }
+    .double { grid-column: span 2; }
+    :host([line]) .fields { grid-template-columns: 5.5rem minmax(0, 1fr) minmax(7rem, 10rem); }
+    @media (max-width: 40rem) { .double { grid-column: auto; } :host([line]) .fields { grid-template-columns: minmax(0, 1fr); } }
   `];
   @property({ attribute: false }) fields: readonly Pick<EditField<unknown>, 'key' | 'label' | 'kind' | 'text' | 'choices' | 'unit' | 'hint' | 'most'>[] = [];
+  /** All in one line: a short one, a long one, a choice. */
+  @property({ type: Boolean, reflect: true }) line = false;
   /** Texts that make nothing sound, as they stand, by field. */
   @property({ attribute: false }) texts: Readonly<Record<string, string>> = {};
   /** What is wrong, by field. */
@@ -38,8 +43,8 @@ export class GhEditForm extends LitElement {
     const put = (changed: string) => tell(this, 'field-put', { key, text: changed } satisfies FieldPut);
     switch (kind) {
       case 'choice': return html`<gh-drop-list label=${label} .options=${choices} .value=${text} error=${error} @option-chosen=${({ detail }: CustomEvent<{ value: string }>) => put(detail.value)}></gh-drop-list>`;
-      case 'tiles': return html`<div class=${choices.length > 2 || choices.some((choice) => choice.text.length > 20) ? 'wide' : ''}>
-        <gh-select-list label=${label} columns=${Math.min(choices.length, choices.length > 4 ? 3 : 4)} .options=${choices} .value=${text} error=${error} @option-chosen=${({ detail }: CustomEvent<{ value: string }>) => put(detail.value)}></gh-select-list>
+      case 'tiles': return html`<div class=${choices.length > 2 ? 'wide' : 'double'}>
+        <gh-select-list label=${label} columns=${choices.length > 4 ? 3 : choices.length} .options=${choices} .value=${text} error=${error} @option-chosen=${({ detail }: CustomEvent<{ value: string }>) => put(detail.value)}></gh-select-list>
         ${hint === '' ? nothing : html`<p class="printed">${hint}</p>`}</div>`;
       case 'several': return html`<gh-select-list class="wide" multiple label=${label} columns=${choices.some((choice) => choice.text.length > 30) ? 1 : 3} .options=${choices} .values=${text.split('\n')} error=${error}
         @options-chosen=${({ detail }: CustomEvent<{ values: readonly string[] }>) => put(detail.values.join('\n'))}></gh-select-list>`;

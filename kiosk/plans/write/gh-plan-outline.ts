@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Characteristic, GatePlan, InspectionPlan } from '../../../shared/traveller/index.ts';
 import { planWritingWords as words } from '../../../shared/words/plan-writing.en.ts';
@@ -30,6 +30,7 @@ export class GhPlanOutline extends LitElement {
     .changed { border-inline-start: 0.4em solid var(--link); }
     .name { flex: 1; min-inline-size: 0; }
     .add { display: grid; gap: var(--gap); padding: var(--pad) 0 var(--pad) 0.6em; }
+    :host { position: relative; }
     nav { background: var(--slip); border: var(--rule) solid var(--line-strong); padding: var(--pad); }
   `];
   @property({ attribute: false }) plan: InspectionPlan | null = null;
@@ -41,6 +42,12 @@ export class GhPlanOutline extends LitElement {
   @state() private adds: 'gate' | 'characteristic' | null = null;
   @state() private name = '';
   @state() private kind: Characteristic['kind'] = 'counted';
+
+  /** The place being written stays in sight of the outline; the page stays where it is. */
+  protected override updated(changed: PropertyValues<this>): void {
+    const here = this.renderRoot.querySelector('[aria-current]');
+    if (changed.has('current') && here instanceof HTMLElement) this.scrollTop = here.offsetTop - this.clientHeight / 2;
+  }
 
   override render() {
     const { plan } = this;

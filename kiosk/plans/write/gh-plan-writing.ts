@@ -108,8 +108,8 @@ export class GhPlanWriting extends LitElement {
 
   /** Each kind of nonconformity on a line of its own, with a key that takes it out. */
   #kinds(counted: Extract<Characteristic, { kind: 'counted' }>, place: PlanPlace, fields: readonly EditField<Characteristic>[], whole: (changed: Characteristic) => InspectionPlan) {
-    return html`${counted.kinds.map((kind, at) => html`<div class="kind">${this.#form(place, fields.filter(({ key }) => key.startsWith(`kinds.${at}.`)), whole)}
-        ${counted.kinds.length < 2 ? nothing : html`<gh-button @click=${() => this.#work.put(whole(withoutKind(counted, at)), '')}>${words.removeKind(kind.name)}</gh-button>`}</div>`)}
+    return html`${counted.kinds.map((kind, at) => html`<div class="kind">${this.#form(place, fields.filter(({ key }) => key.startsWith(`kinds.${at}.`)), whole, true)}
+        ${counted.kinds.length < 2 ? nothing : html`<gh-button @click=${() => this.#work.put(whole(withoutKind(counted, at)), '')}>${words.remove}<span class="unseen">: ${kind.name}</span></gh-button>`}</div>`)}
       <div class="keys"><gh-button @click=${() => this.#work.put(whole(withNewKind(counted)), '')}>${words.addKind}</gh-button></div>`;
   }
 
@@ -121,7 +121,7 @@ export class GhPlanWriting extends LitElement {
       <gh-button @click=${() => this.#remove(plan, place)}>${words.remove}</gh-button></div>`;
   }
 
-  #form<T>(place: PlanPlace, fields: readonly EditField<T>[], whole: (changed: T) => InspectionPlan) {
+  #form<T>(place: PlanPlace, fields: readonly EditField<T>[], whole: (changed: T) => InspectionPlan, line = false) {
     const here = placeText(place);
     const texts: Record<string, string> = {};
     const faults: Record<string, string> = {};
@@ -133,7 +133,7 @@ export class GhPlanWriting extends LitElement {
       if (put !== null && 'fault' in put) faults[field.key] = put.fault;
       else if (fault !== null && placeText(fault.place) === here && fault.fields.some((start) => field.key === start || (start.endsWith('.') && field.key.startsWith(start)))) faults[field.key] = planFaults[fault.why];
     }
-    return html`<gh-edit-form .fields=${fields} .texts=${texts} .faults=${faults} @field-put=${({ detail: { key, text } }: CustomEvent<FieldPut>) => this.#put(here, fields.find((field) => field.key === key), text, whole)}></gh-edit-form>`;
+    return html`<gh-edit-form ?line=${line} .fields=${fields} .texts=${texts} .faults=${faults} @field-put=${({ detail: { key, text } }: CustomEvent<FieldPut>) => this.#put(here, fields.find((field) => field.key === key), text, whole)}></gh-edit-form>`;
   }
 
   #put<T>(here: string, field: EditField<T> | undefined, text: string, whole: (changed: T) => InspectionPlan): void {

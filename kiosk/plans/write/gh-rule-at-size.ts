@@ -26,7 +26,8 @@ const { columns: heads } = planRuleWords.asked;
 @customElement('gh-rule-at-size')
 export class GhRuleAtSize extends LitElement {
   static override styles = [partStyles, css`
-    :host { display: grid; gap: var(--gap); }
+    :host { display: grid; gap: var(--gap); grid-template-columns: minmax(0, 1fr); }
+    ol { margin: 0; padding-inline-start: 1.6em; color: var(--ink-soft); font-size: var(--text-small); }
     .top { display: flex; flex-wrap: wrap; gap: var(--gap) calc(2 * var(--pad)); align-items: end; }
     gh-field { inline-size: 12rem; }
   `];
@@ -52,13 +53,14 @@ export class GhRuleAtSize extends LitElement {
 
   #table(lines: readonly AskedLine[], size: number) {
     const written = lines.map((line) => writeAsked(line, pageFormat()));
+    const said = [...new Set(written.flatMap(({ notes }) => notes))];
     const shows = (key: 'class' | 'severity' | 'letter'): boolean => written.some((line) => line[key] !== '');
     const columns = [
       { key: 'class', head: heads.class }, ...(shows('severity') ? [{ key: 'severity', head: heads.severity }] : []), ...(shows('letter') ? [{ key: 'letter', head: heads.letter }] : []), { key: 'n', head: heads.n, kind: 'number' as const },
       ...(written.some(({ samples }) => samples.length > 0) ? [{ key: 'samples', head: heads.samples }] : []), ...(written.some(({ rest }) => rest.length > 0) ? [{ key: 'rest', head: heads.rest }] : []), { key: 'note', head: heads.note },
     ];
-    const rows = written.map((line, at) => ({ key: String(at), cells: { ...line, samples: line.samples.map((sample) => html`<div>${sample}</div>`), rest: line.rest.join('; '), note: line.notes.join('; ') } }));
-    return html`<gh-table caption=${words.caption(labels.pieces(size, showFigure(size)))} .columns=${columns} .rows=${rows}></gh-table>`;
+    const rows = written.map((line, at) => ({ key: String(at), cells: { ...line, samples: line.samples.map((sample) => html`<div>${sample}</div>`), rest: line.rest.map((each) => html`<div>${each}</div>`), note: [...line.origin, ...line.notes.map((note) => `[${said.indexOf(note) + 1}]`)].join(' ') } }));
+    return html`<gh-table caption=${words.caption(labels.pieces(size, showFigure(size)))} .columns=${columns} .rows=${rows}></gh-table>${said.length === 0 ? nothing : html`<ol>${said.map((note) => html`<li>${note}</li>`)}</ol>`}`;
   }
 
   async #reckon(): Promise<void> {

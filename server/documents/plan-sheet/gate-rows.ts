@@ -45,10 +45,9 @@ function groupOf(characteristic: Characteristic, format: Format): Row {
 }
 
 function rowOf(line: AskedLine, format: Format, notes: NoteNumbers): readonly Cell[] {
-  const { class: findingClass, severity, letter, n, samples, rest } = writeAsked(line, format);
-  const { startLetter, arrow, table } = line;
+  const { class: findingClass, severity, letter, n, samples, rest, origin } = writeAsked(line, format);
   const written = (lines: readonly string[], style: TextStyle): Cell => ({ lines: lines.length === 0 ? [{ text: '', style }] : lines.map((each) => ({ text: each.replaceAll('\u00a0', ' '), style })) });
   const numbers = line.notes.map((note) => format.number(notes.of(note))).join(', ');
-  const remarks = [...(arrow === 'none' || startLetter === null || letter === '' ? [] : [planRuleWords.asked.arrow(startLetter, letter)]), ...(table === null ? [] : [planRuleWords.asked.table(table)]), ...(numbers === '' ? [] : [`[${numbers}]`])];
+  const remarks = [...origin, ...(numbers === '' ? [] : [`[${numbers}]`])];
   return [written([findingClass], text), written([severity], text), written([letter], figure), written([n], figure), written(samples, figure), written(rest.length === 0 && samples.length === 0 && n !== '' ? [words.each] : rest, figure), written([remarks.join('; ')], soft)];
 }
