@@ -63,7 +63,8 @@ export function standsHeldAt(subject: Subject, gateId: string): boolean {
 function bookPieces(pen: Pen, subject: Subject, gateId: string, verdict: Verdict): void {
   if (subject.kind !== 'lot') return;
   const gate = gateOf(pen.subject(subject.stream), gateId);
-  const destructive = Math.max(0, ...gate.work.filter(({ demand }) => demand.characteristic.destructive).map(({ demand }) => demand.n));
+  // Of several samples those never taken are not used up.
+  const destructive = Math.max(0, ...gate.work.filter(({ demand }) => demand.characteristic.destructive).map(({ demand, looked }) => (demand.basis.by === 'attributes' ? looked ?? 0 : demand.n)));
   const ejected = verdict.results.reduce((sum, { detail }) => sum + (detail.by === 'everyPiece' ? detail.outside : 0), 0);
   const left = remainingPieces(subject.balance);
   const scrapped = Math.min(ejected, left);
