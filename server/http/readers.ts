@@ -38,7 +38,7 @@ export const readers: readonly Reader[] = [
   { path: '/api/plans/:id/lots', summary: 'Lots of a plan that are not done with, each with the version it is inspected by', answer: planLotsSchema, read: ({ plant, params: { id = '' } }) => found({ rows: lotsOfPlan(plant.journal.reader, id) }) },
   { path: '/api/tables', summary: 'The plant’s own copies of master tables', answer: ownTablesSchema, read: ({ plant }) => found({ tables: plant.records.ownTables() }) },
   { path: '/api/people', summary: 'The people of the plant', answer: view.peopleView, read: ({ plant }) => found({ people: plant.records.people() }) },
-  { path: '/api/switching', summary: 'Every switching state', answer: view.switchingView, read: ({ plant }) => found({ rows: plant.records.switching() }) },
+  { path: '/api/switching', summary: 'Every switching state', answer: view.switchingView, read: ({ plant }) => found({ rows: plant.records.switching(), skips: plant.records.skipping() }) },
   { path: '/api/release', summary: 'Lots at or near release', answer: view.rowsView, read: ({ plant }) => found({ rows: plant.lists.release() }) },
   { path: '/api/packing', summary: 'Released lots with pieces to pack or boxes to ship', answer: view.rowsView, read: ({ plant }) => found({ rows: plant.lists.packing() }) },
   { path: '/api/lots', summary: 'Lots, the newest first', query: { standing: standings.join(', ') }, answer: view.rowsView, read: ({ plant, query }) => oneOf(query, 'standing', standings, (standing) => ({ rows: plant.lists.ofKind('lot', standing) })) },

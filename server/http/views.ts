@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { benchRowSchema, personRowSchema, searchHitSchema, stampedSlipSchema, switchingRowSchema } from '../../shared/wire/views.ts';
+import { benchRowSchema, personRowSchema, searchHitSchema, skipRowSchema, stampedSlipSchema, switchingRowSchema } from '../../shared/wire/views.ts';
 
 /** What each question is answered with, for the description of the API. States are described in docs/architecture.md and not field by field. */
 const anyState = z.looseObject({ kind: z.string(), stream: z.string(), version: z.number() });
@@ -8,7 +8,7 @@ export const slipsView = z.object({ slips: z.array(stampedSlipSchema) });
 export const travellerView = z.object({ state: anyState, slips: z.array(stampedSlipSchema), names: z.record(z.string(), z.string()) });
 export const stateView = z.object({ state: anyState.nullable() });
 export const peopleView = z.object({ people: z.array(personRowSchema) });
-export const switchingView = z.object({ rows: z.array(switchingRowSchema) });
+export const switchingView = z.object({ rows: z.array(switchingRowSchema), skips: z.array(skipRowSchema) });
 export const searchView = z.object({ hits: z.array(searchHitSchema) });
 export const plantView = z.object({
   opened: z.boolean(), plant: z.object({ name: z.string(), address: z.string(), country: z.string(), demo: z.boolean() }).nullable(),

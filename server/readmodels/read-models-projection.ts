@@ -2,7 +2,7 @@ import type { Projection } from '../journal/sqlite/projection.ts';
 import { streamParts } from '../../shared/traveller/index.ts';
 import { takeBoxes } from './box-rows.ts';
 import { takeDescent } from './genealogy.ts';
-import { takeRecords, takeSwitching } from './record-rows.ts';
+import { takeRecords, takeSkip, takeSwitching } from './record-rows.ts';
 import { SubjectRows } from './subject-rows.ts';
 import { createTables, readModelVersion } from './tables.ts';
 import { typed } from './typed-slip.ts';
@@ -26,6 +26,7 @@ export const readModels: Projection = {
           takeDescent(db, slip);
           break;
         case 'switching': takeSwitching(db, slip); break;
+        case 'skip': takeSkip(db, slip); break;
         default: takeRecords(db, slip);
       }
     }

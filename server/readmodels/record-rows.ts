@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import type { Slip, Switching } from '../../shared/traveller/index.ts';
+import type { Skipping, Slip, Switching } from '../../shared/traveller/index.ts';
 import { evolve } from '../../shared/traveller/index.ts';
 import { prepared } from '../journal/sqlite/prepared.ts';
 import { rowsOfStream, slipOfRow } from '../journal/sqlite/slip-rows.ts';
@@ -16,6 +16,13 @@ export function takeSwitching(db: Database, slip: Slip): void {
   const sql = `INSERT INTO switching_row (stream, product, gate, severity, state) VALUES (?, ?, ?, ?, ?)
     ON CONFLICT (stream) DO UPDATE SET severity = excluded.severity, state = excluded.state`;
   prepared<[string, string, string, string, string]>(db, sql).run(slip.stream, after.product, after.gate, after.state.severity, JSON.stringify(slimSwitching(after)));
+}
+
+/** Takes in a slip of the count of lots that may be passed over. */
+export function takeSkip(db: Database, slip: Slip): void {
+  const row = prepared<[string], { state: string }>(db, 'SELECT state FROM skip_row WHERE stream = ?').get(slip.stream);
+  const before: Skipping | null = row === undefined ? null : JSON.parse(row.state);
+  prepared<[string, string]>(db, 'INSERT INTO skip_row (stream, state) VALUES (?, ?) ON CONFLICT (stream) DO UPDATE SET state = excluded.state').run(slip.stream, JSON.stringify(evolve(before, slip)));
 }
 
 function wholeFold(db: Database, { stream, version }: Slip): Switching | null {

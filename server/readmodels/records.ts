@@ -1,7 +1,7 @@
 import type { Database } from 'better-sqlite3';
-import type { GaugeCard, GradeCard, LayerCard, PlantCard, ProductCard, Switching } from '../../shared/traveller/index.ts';
+import type { GaugeCard, GradeCard, LayerCard, PlantCard, ProductCard, Skipping, Switching } from '../../shared/traveller/index.ts';
 import type { LoadedCopy } from '../../shared/wire/own-tables-view.ts';
-import type { PersonRow, SwitchingRow } from '../../shared/wire/views.ts';
+import type { PersonRow, SkipRow, SwitchingRow } from '../../shared/wire/views.ts';
 import { prepared } from '../journal/sqlite/prepared.ts';
 import { DESK_BENCHES } from './standing.ts';
 
@@ -61,6 +61,12 @@ export class Records {
     return rows.map(({ state }) => switchingRow(JSON.parse(state)));
   }
 
+  /** Counts of lots that may be passed over. */
+  skipping(): SkipRow[] {
+    const rows = prepared<[], { state: string }>(this.#db, 'SELECT state FROM skip_row ORDER BY stream').all();
+    return rows.map(({ state }) => skipRow(JSON.parse(state)));
+  }
+
   #plans(): PlanEntry[] {
     const sql = `SELECT plan, plan_version AS planVersion, name, applies_to AS appliesTo, why, approvals, in_force AS inForce FROM plan_version ORDER BY plan, plan_version`;
     interface Row { plan: string; planVersion: number; name: string; appliesTo: string; why: string; approvals: number; inForce: number }
@@ -76,6 +82,11 @@ export class Records {
     const rows = prepared<[string], { card: string; withdrawn: string | null }>(this.#db, 'SELECT card, withdrawn FROM card WHERE kind = ? ORDER BY id').all(kind);
     return rows.map(({ card, withdrawn }) => ({ card: JSON.parse(card), withdrawn }));
   }
+}
+
+function skipRow({ stream, product, gate, characteristic, state, lots, endedBy }: Skipping): SkipRow {
+  const { clearance, oneIn, skipping, acceptedInRow } = state;
+  return { stream, product, gate, characteristic, clearance, oneIn, skipping, acceptedInRow, lots: [...lots], endedBy };
 }
 
 function switchingRow({ stream, product, gate, characteristic, class: findingClass, state, lastMove }: Switching): SwitchingRow {

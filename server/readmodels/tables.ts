@@ -1,7 +1,7 @@
 import type { Database } from 'better-sqlite3';
 
 /** Raised when a table or what fills it changes: the tables are then filled again from the journal at the next start. */
-export const readModelVersion = 2;
+export const readModelVersion = 3;
 
 // Genealogy goes by whole numbers: walking a million edges by them takes two thirds of the time it takes by text.
 const tables = `
@@ -18,6 +18,7 @@ const tables = `
   CREATE TABLE edge (parent INTEGER NOT NULL, child INTEGER NOT NULL, PRIMARY KEY (parent, child)) STRICT, WITHOUT ROWID;
   CREATE INDEX edge_up ON edge (child, parent);
   CREATE TABLE switching_row (stream TEXT PRIMARY KEY, product TEXT NOT NULL, gate TEXT NOT NULL, severity TEXT NOT NULL, state TEXT NOT NULL) STRICT, WITHOUT ROWID;
+  CREATE TABLE skip_row (stream TEXT PRIMARY KEY, state TEXT NOT NULL) STRICT, WITHOUT ROWID;
   CREATE TABLE person_row (badge TEXT PRIMARY KEY, name TEXT NOT NULL, roles TEXT NOT NULL, active INTEGER NOT NULL) STRICT, WITHOUT ROWID;
   CREATE TABLE card (kind TEXT NOT NULL, id TEXT NOT NULL, card TEXT NOT NULL, withdrawn TEXT, PRIMARY KEY (kind, id)) STRICT, WITHOUT ROWID;
   CREATE TABLE plan_version (

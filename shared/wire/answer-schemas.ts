@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { gaugeSchema, gradeSchema, layerSchema, productSchema } from './record-command-schema.ts';
 import { REFUSAL_STATUS } from './refusal-status.ts';
-import { benchRowSchema, personRowSchema, searchHitSchema, stampedSlipSchema, switchingRowSchema } from './views.ts';
+import { benchRowSchema, personRowSchema, searchHitSchema, stampedSlipSchema, skipRowSchema, switchingRowSchema } from './views.ts';
 
 /** Shapes of the answers, for the description of the interface. Folded states are told by their kind and grow with the traveller. */
 const state = z.looseObject({ kind: z.string(), stream: z.string(), version: z.number() });
@@ -20,7 +20,7 @@ export const travellerSchema = z.object({ state, slips: z.array(stampedSlipSchem
 export const slipsSchema = z.object({ slips: z.array(stampedSlipSchema) });
 export const stateAnswerSchema = z.object({ state: state.nullable() });
 export const rowsSchema = z.object({ rows: z.array(benchRowSchema) });
-export const switchingRowsSchema = z.object({ rows: z.array(switchingRowSchema) });
+export const switchingRowsSchema = z.object({ rows: z.array(switchingRowSchema), skips: z.array(skipRowSchema) });
 export const peopleSchema = z.object({ people: z.array(personRowSchema) });
 export const hitsSchema = z.object({ hits: z.array(searchHitSchema) });
 export const catalogueAnswerSchema = z.object({

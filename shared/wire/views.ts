@@ -35,6 +35,10 @@ export const switchingRowSchema = z.object({
 });
 export type SwitchingRow = z.infer<typeof switchingRowSchema>;
 
+/** How far a stream of lots has come towards being passed over (SkSP-2). `lots` are the accepted ones it rests on. */
+export const skipRowSchema = z.object({ stream: z.string(), product: z.string(), gate: z.string(), characteristic: z.string(), clearance: z.number(), oneIn: z.number(), skipping: z.boolean(), acceptedInRow: z.number(), lots: z.array(z.string()), endedBy: z.string().nullable() });
+export type SkipRow = z.infer<typeof skipRowSchema>;
+
 export const personRowSchema = z.object({ badge: z.string(), name: z.string(), roles: z.array(z.string()), active: z.boolean() });
 export type PersonRow = z.infer<typeof personRowSchema>;
 

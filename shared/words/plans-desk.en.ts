@@ -22,7 +22,7 @@ export const plansDeskWords = {
     columns: { characteristic: 'Characteristic', method: 'Method', limits: 'Limits', rule: 'Sampling rule', destructive: 'Pieces' },
     destructive: 'used up', kept: 'kept',
   },
-  lotSize: 'Lot size', lotSizeHint: 'Samples below and on paper are for this size.', lotSizeWrong: 'A whole number from 2 to 1,000,000,000.',
+  lotSize: 'Lot size', lotSizeHint: 'Samples below and on paper are for this size.', lotSizeWrong: 'A whole number from 2 to 999,999,999.',
   atSize: {
     caption: (pieces: string) => `What a lot of ${pieces} asks for`, empty: 'Nothing in this plan depends on the size of a lot.',
     columns: { gate: 'Gate', characteristic: 'Characteristic' },

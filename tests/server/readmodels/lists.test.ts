@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { BenchList, BenchRow, SwitchingRow, Trace } from '../../../shared/wire/views.ts';
+import type { BenchList, BenchRow, SkipRow, SwitchingRow, Trace } from '../../../shared/wire/views.ts';
 import { FixturePlant } from '../fixture-plant.ts';
 
 let plant: FixturePlant;
@@ -78,6 +78,16 @@ describe('one lot on its way', () => {
     const raw = await ask<Trace>('/api/trace/raw/RAW-B1');
     expect(nodes(raw, 'down')).toEqual(['1 batch B1 from RAW-B1 done', '2 lot L-1 from B1 done', '3 box L-1-001 from L-1 shipped', '3 box L-1-002 from L-1 shipped', '4 shipment S-1 from L-1-001 shipped']);
     expect(nodes(await ask<Trace>('/api/trace/furnace/F-1'), 'down')).toContain('1 lot L-1 from F-1 done');
+  });
+});
+
+describe('the count of lots that may be passed over', () => {
+  it('is listed with the lots it rests on', async () => {
+    const counted = (lot: string, accepted: boolean) => ({ type: 'skipCounted' as const, lot, accepted, skipped: false });
+    const bodies = [{ type: 'skipStarted' as const, product: 'PR1', gate: 'visual', characteristic: 'looks', clearance: 2, oneIn: 4 }, counted('S-1', false), counted('S-2', true), counted('S-3', true)];
+    await plant.server.journal.append({ clientId: 'skip-count-1', at: '2026-01-05T06:00:00.000Z', by: 'E-1', bench: 'Bench', changes: [{ stream: 'skip:PR1/visual/looks', expectedVersion: 0, bodies }] });
+    const { skips } = await ask<{ skips: SkipRow[] }>('/api/switching');
+    expect(skips).toEqual([{ stream: 'skip:PR1/visual/looks', product: 'PR1', gate: 'visual', characteristic: 'looks', clearance: 2, oneIn: 4, skipping: true, acceptedInRow: 2, lots: ['S-2', 'S-3'], endedBy: 'S-1' }]);
   });
 });
 
