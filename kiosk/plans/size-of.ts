@@ -1,6 +1,6 @@
 import { readNumber } from '../desk/show.ts';
 
-const largestLot = 1_000_000_000;
+const largestLot = 999_999_999;
 
 /** The lot size typed; null where there is none. */
 export function sizeOf(text: string): number | null {

@@ -23,7 +23,7 @@ export const planWritingWords = {
   drafts: { title: 'Begun here and not yet drafted', open: (plan: string, version: string | null) => (version === null ? `${plan}, a new plan` : `${plan}, from version ${version}`), at: (at: string) => `last written ${at}` },
   sections: { what: 'What is inspected', limits: { measured: 'Limits and entry', counted: 'What may be found', graded: 'Ratings', confirmed: 'What is confirmed' } satisfies Record<Characteristic['kind'], string>, rule: 'How it is sampled' },
   atSize: {
-    caption: (pieces: string) => `What a lot of ${pieces} asks for under this rule`, lotSize: 'Lot size to try', wrong: 'A whole number from 2 to 1,000,000,000.', compare: 'Compare the risks',
+    caption: (pieces: string) => `What a lot of ${pieces} asks for under this rule`, lotSize: 'Lot size to try', wrong: 'A whole number from 2 to 999,999,999.', compare: 'Compare the risks',
   },
   gate: {
     name: 'Name', bench: 'Bench', benchHint: 'As people sign on there.', workedOn: 'Worked on', workedOnHint: 'On a batch or charge its own plan has the characteristics, and its verdict stands for the lot.',

@@ -46,7 +46,7 @@ export class GhPlanOutline extends LitElement {
   /** The place being written stays in sight of the outline; the page stays where it is. */
   protected override updated(changed: PropertyValues<this>): void {
     const here = this.renderRoot.querySelector('[aria-current]');
-    if (changed.has('current') && here instanceof HTMLElement) this.scrollTop = here.offsetTop - this.clientHeight / 2;
+    if (changed.has('current') && here instanceof HTMLElement) this.scrollTop = here.offsetTop - this.clientHeight / 4;
   }
 
   override render() {
