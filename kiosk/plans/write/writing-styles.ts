@@ -5,7 +5,7 @@ export const writingStyles = css`
   :host { --target: 42px; --target-primary: 46px; --gap: 8px; }
   .writing { display: grid; gap: calc(1.6 * var(--pad)); grid-template-columns: minmax(0, 1fr); }
   .sides { display: grid; gap: calc(1.6 * var(--pad)); grid-template-columns: minmax(13rem, 17rem) minmax(0, 1fr); align-items: start; }
-  gh-plan-outline { position: sticky; inset-block-start: 0; max-block-size: calc(100dvh - 8.5rem); overflow: auto; }
+  gh-plan-outline { position: sticky; inset-block-start: 0; max-block-size: calc(100dvh - 21rem); overflow: auto; }
   .written { min-inline-size: 0; }
   .foot { position: sticky; inset-block-end: calc(2 * var(--text) + 1px); z-index: 1; display: flex; flex-wrap: wrap; align-items: center; gap: var(--gap); background: var(--slip); border: var(--rule-strong) solid var(--line-strong); padding: var(--pad); }
   .foot p { flex: 1 1 8rem; font-weight: 650; }
