@@ -1,5 +1,5 @@
-import { decide, evolve } from '../../../shared/traveller/index.ts';
-import type { AnyState, Command, Decision, InspectionPlan, Lot, Role, Slip, SlipBody, Stamp } from '../../../shared/traveller/index.ts';
+import { decide, evolve, judgedClasses } from '../../../shared/traveller/index.ts';
+import type { AnyState, Command, CountedRule, Decision, InspectionPlan, Lot, Role, Slip, SlipBody, Stamp } from '../../../shared/traveller/index.ts';
 import { Floor } from '../../../demo-data/floor.ts';
 import { openThePlant } from '../../../demo-data/open-the-plant.ts';
 import { PLANS } from '../../../demo-data/plans.ts';
@@ -91,6 +91,27 @@ export const SHORT_ROUTE: InspectionPlan = (() => {
   const route = PLANS.find(({ id }) => id === 'ROUTE-CNMG');
   if (route === undefined) throw new Error('the demo plant has no ROUTE-CNMG');
   return { ...route, gates: route.gates.filter(({ id }) => ['powder', 'final-visual', 'marking'].includes(id)) };
+})();
+
+/** The short route with gates for plans of every kind that counts: double, multiple with skip-lot, sequential, limiting quality, two points; some use pieces up. */
+export const MIXED_ROUTE: InspectionPlan = (() => {
+  const gate = (id: string, rule: CountedRule, destructive = false): InspectionPlan['gates'][number] => ({
+    id, name: id, workedOn: 'lot', bench: 'Bench', roles: ['inspector'], cautions: [],
+    characteristics: [{ kind: 'counted', id: 'count', name: 'Count', method: 'eye', destructive, kinds: judgedClasses(rule).map((each) => ({ code: each, name: each, class: each })), sampling: rule }],
+  });
+  const points = { p1Percent: 2, producerRisk: 0.05, p2Percent: 15, consumerRisk: 0.1 };
+  return {
+    ...SHORT_ROUTE,
+    gates: [
+      ...SHORT_ROUTE.gates.filter(({ id }) => id === 'powder'),
+      gate('double', { rule: 'attributes', switching: 'ISO 2859-1', level: 'II', aqlPercent: { critical: 0.65, major: 2.5 }, samples: 'double' }),
+      gate('multiple', { rule: 'attributes', switching: 'MIL-STD-105E', level: 'III', aqlPercent: { major: 4, minor: 6.5 }, samples: 'multiple', skipLot: { clearance: 1, oneIn: 2 } }),
+      gate('sequential', { rule: 'sequential', points: { major: points, minor: { ...points, p2Percent: 30 } } }),
+      gate('isolated', { rule: 'limitingQuality', lqPercent: { major: 12.5 }, consumerRisk: 0.1 }, true),
+      gate('points', { rule: 'twoPoint', samples: 'double', points: { major: points } }),
+      ...SHORT_ROUTE.gates.filter(({ id }) => id === 'marking'),
+    ],
+  };
 })();
 
 /** Works a gate of a batch or charge through with the values given by characteristic, else its target or best. */

@@ -1,4 +1,4 @@
-import { nextGate, possibleDispositions, remainingPieces, standingHolds } from '../../../shared/traveller/index.ts';
+import { findingNeedsPiece, nextGate, possibleDispositions, remainingPieces, samplingStanding, standingHolds } from '../../../shared/traveller/index.ts';
 import type { Command, Disposition, Lot, Subject } from '../../../shared/traveller/index.ts';
 import type { LittlePlant } from './little-plant.ts';
 
@@ -47,16 +47,23 @@ function subjectMoves(subject: Subject, a: number, b: number): Command[] {
     if (kind !== undefined) moves.push(...Array.from({ length: 4 }, (): Command => ({ type: 'dispose', subject: subject.stream, hold: hold.id, reason: 'decided', disposition: dispositionOf(kind) })));
   }
   for (const gate of subject.gates) {
+    const worked = gate.work[a % Math.max(1, gate.work.length)];
+    const given = gate.status === 'open' ? undefined : worked?.findings[b % Math.max(1, worked.findings.length)];
+    if (worked !== undefined && given !== undefined) moves.push({ type: 'withdrawFinding', subject: subject.stream, gate: gate.id, characteristic: worked.demand.characteristic.id, finding: given.slip, reason: 'dust' });
     moves.push({ type: 'openGate', subject: subject.stream, gate: gate.id });
     if (gate.status !== 'open') continue;
-    for (const { demand, readings, looks, weights } of gate.work) {
+    for (const work of gate.work) {
+      const { demand, readings, looks, weights, findings } = work;
       const { characteristic, basis, n } = demand;
       const here = { subject: subject.stream, gate: gate.id, characteristic: characteristic.id };
       if (characteristic.kind === 'counted' && basis.by === 'attributes') {
         const kind = characteristic.kinds[a % characteristic.kinds.length];
-        const own = basis.classes.find((each) => each.class === kind?.class)?.plan.sampleSize ?? n;
-        if (kind !== undefined) moves.push({ ...here, type: 'recordFinding', code: kind.code, pieces: 1, ...(own < n ? { ordinals: [1 + (b % n)] } : {}) });
-        moves.push({ ...here, type: 'completeSample', looked: n });
+        const standing = samplingStanding(work);
+        const [from, to] = [standing?.from ?? 1, standing?.to ?? n];
+        if (kind !== undefined) moves.push({ ...here, type: 'recordFinding', code: kind.code, pieces: 1, ...(findingNeedsPiece(work, kind.class) || b % 2 === 0 ? { ordinals: [from + (b % Math.max(1, to - from + 1))] } : {}) });
+        moves.push({ ...here, type: 'completeSample', looked: to });
+        const finding = findings[b % Math.max(1, findings.length)];
+        if (finding !== undefined) moves.push(...Array.from({ length: 3 }, (): Command => ({ ...here, type: 'withdrawFinding', finding: finding.slip, reason: 'dust' })));
       } else if (characteristic.kind === 'counted') {
         moves.push({ ...here, type: 'takeLook', look: looks.length + 1, found: b % 7 === 0 ? 1 : 0, ...(b % 7 === 0 ? { code: characteristic.kinds[0]?.code ?? '' } : {}) });
       } else if (basis.by === 'everyPiece' && characteristic.kind === 'measured') {
