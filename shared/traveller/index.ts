@@ -31,7 +31,7 @@ export { remainingPieces } from './piece-balance/piece-balance.ts';
 export type { PieceBalance } from './piece-balance/piece-balance.ts';
 export { FINDING_CLASSES, judgedClasses } from './plan/characteristic.ts';
 export type {
-  AcceptBy, AttributesRule, Characteristic, Confirmed, Counted, CountedRule, FindingClass, Graded, LimitingQualityRule, Measured, NonconformityKind, RiskPoints, SequentialRule, SkipLot, TwoPointRule, ValueEntry,
+  AcceptBy, AttributesRule, Characteristic, Confirmed, Counted, CountedRule, FindingClass, Graded, IntervalRule, LimitingQualityRule, Measured, NonconformityKind, RiskPoints, SequentialRule, SkipLot, TwoPointRule, ValueEntry,
   VariablesRule, ZeroAcceptanceRule,
 } from './plan/characteristic.ts';
 export { CAUTIONS } from './plan/gate-plan.ts';

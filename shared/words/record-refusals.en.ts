@@ -16,7 +16,7 @@ export const planFaults: Readonly<Record<PlanFault, string>> = {
   attributesAql: 'AQL in percent nonconforming is one of the preferred values 0.010 to 10', classWithoutAql: 'every nonconformity belongs to a class that the rule judges',
   nonconformitiesAql: 'AQL in nonconformities per 100 is one of the preferred values 0.010 to 1000', skipLotCritical: 'lots are not passed over where a critical class is judged',
   ownTable: 'the table named is for another severity or another number of samples', limitingQuality: 'limiting quality lies above 0 and below 100 percent, the consumer’s risk is a fraction from 0.001 to 0.5',
-  riskPoints: 'p1 lies below p2, and the risks are fractions from 0.0001 to 0.5',
+  riskPoints: 'p1 lies below p2, and the risks are fractions from 0.0001 to 0.5, together below 1',
   noDesign: 'no plan small enough passes through both points; they lie too close together', variablesSides: 'an AQL for each limit needs both limits and no risk points, and the rule’s AQL is the smaller of the two',
   variablesForm: 'two limits with one AQL are judged by M',
   variablesNotForLot: 'variables plans are for lots of pieces', variablesAql: 'AQL of a variables plan is one of the preferred values 0.065 to 15', fixedTooFew: 'n is at least 1',

@@ -79,7 +79,7 @@ function variablesFault({ aqlPercent, sigma, form, separate, points }: Variables
   const hasTwo = (lower !== null && upper !== null) || pressTolerancePercent !== null;
   if (hasTwo && form === 'k' && separate === undefined) return 'variablesForm';
   if (separate !== undefined && (!hasTwo || points !== undefined || aqlPercent !== Math.min(separate.lowerAqlPercent, separate.upperAqlPercent))) return 'variablesSides';
-  if (points !== undefined) return !areRiskPoints(points) || points.producerRisk + points.consumerRisk >= 1 ? 'riskPoints' : isDesigned(points, sigma === undefined ? 's' : 'sigma') ? null : 'noDesign';
+  if (points !== undefined) return !areRiskPoints(points) ? 'riskPoints' : isDesigned(points, sigma === undefined ? 's' : 'sigma') ? null : 'noDesign';
   // The smallest column has no tightened plan beside it, so it cannot follow the switching rules.
   const known = VARIABLES_AQLS.slice(1);
   return (separate === undefined ? [aqlPercent] : [separate.lowerAqlPercent, separate.upperAqlPercent]).every((aql) => known.includes(aql)) ? null : 'variablesAql';
@@ -93,7 +93,7 @@ function isDesigned({ p1Percent, producerRisk, p2Percent, consumerRisk }: RiskPo
 function areRiskPoints(points: RiskPoints | undefined): boolean {
   if (points === undefined) return false;
   const { p1Percent, producerRisk, p2Percent, consumerRisk } = points;
-  return between(p1Percent, 0, 100) && between(p2Percent, p1Percent, 100) && [producerRisk, consumerRisk].every((risk) => risk >= 0.0001 && risk <= 0.5);
+  return between(p1Percent, 0, 100) && between(p2Percent, p1Percent, 100) && [producerRisk, consumerRisk].every((risk) => risk >= 0.0001 && risk <= 0.5) && producerRisk + consumerRisk < 1;
 }
 
 function between(value: number, above: number, below: number): boolean {
