@@ -46,6 +46,7 @@ export class GhTravellerDesk extends LitElement {
   #asked = '';
   #end: (() => void) | null = null;
   readonly #session = new Follow(this, () => link.session);
+  readonly #connection = new Follow(this, () => link.connection);
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -210,8 +211,9 @@ export class GhTravellerDesk extends LitElement {
   /** Touching a row of the bench list means "start": a gate that is due at this bench on arrival is opened. Later ones wait for their key. */
   #openWhenCalledFor(subject: Subject, asked: AskedNow): void {
     const arriving = this.#arriving;
-    this.#arriving = false;
-    if (!arriving || asked.what !== 'open' || !this.#working() || asked.gate.bench !== this.#session.value?.bench) return;
+    // A page that was just loaded may not have its channel yet; the server draws the sample, so it is waited for.
+    this.#arriving = arriving && this.#connection.value === 'offline';
+    if (!arriving || this.#arriving || asked.what !== 'open' || !this.#working() || asked.gate.bench !== this.#session.value?.bench) return;
     void this.updateComplete.then(() => this.renderRoot.querySelector<GhAsked>('gh-asked')?.openGate(subject, asked.gate));
   }
 

@@ -46,8 +46,8 @@ test('the second sample of a double plan is asked for only because the first did
   await expect(verdict(inspector)).toContainText('1 found in 100, decided on sample 2');
   await expect(verdict(inspector)).toContainText('Accepted');
   await inspector.picture('double-verdict');
-  const samples = (await threadOf(inspector, 'L26-0701')).filter(({ body }) => body.type === 'sampleCompleted' && body['gate'] === 'final-visual').map(({ body }) => [body['looked'], body['goesOn'] ?? false]);
-  expect(samples).toEqual([[80, true], [100, false]]);
+  const samples = async () => (await threadOf(inspector, 'L26-0701')).filter(({ body }) => body.type === 'sampleCompleted' && body['gate'] === 'final-visual').map(({ body }) => [body['looked'], body['goesOn'] ?? false]);
+  await expect.poll(samples).toEqual([[80, true], [100, false]]);
 
   // Nothing found: the first sample decides and no second is asked for.
   await inspector.tap(inspector.page.getByRole('link', { name: 'Back to the list' }));
@@ -70,7 +70,6 @@ test('a sequential plan shows its lines, asks for no piece more than needed and 
   await inspector.picture('sequential-found');
   await sees(inspector, /^Micro-chip/, '12');
   await expect(inspector.page.getByRole('heading', { name: /^Edge radius/ })).toBeVisible();
-  const slips = await threadOf(inspector, 'L26-0711');
-  const done = slips.filter(({ body }) => body.type === 'sampleCompleted' && body['gate'] === 'edge');
-  expect(done.map(({ body }) => body['looked'])).toEqual([12]);
+  const looked = async () => (await threadOf(inspector, 'L26-0711')).filter(({ body }) => body.type === 'sampleCompleted' && body['gate'] === 'edge').map(({ body }) => body['looked']);
+  await expect.poll(looked).toEqual([12]);
 });
