@@ -14,7 +14,7 @@ export const certificateEntryWords = {
   },
   onSample: (sample: number) => `on sample ${sample}`,
   ownTable: (table: string) => `own table ${table}`,
-  riskAtLq: (percent: string) => `here ${percent} %`,
+  riskAtLq: (percent: string) => `exactly ${percent} %`,
   lines: (slope: string, h1: string, h2: string, most: number) => `accept to ${slope} n − ${h1}, reject from ${slope} n + ${h2}, at most ${most}`,
   skipLotPlan: (clearance: number, oneIn: number, lots: readonly string[]) => `skip-lot SkSP-2: after ${clearance} accepted${lots.length === 0 ? '' : ` (${lots.length > 6 ? `${lots[0] ?? ''} … ${lots.at(-1) ?? ''}` : lots.join(', ')})`}, one in ${oneIn} inspected`,
   variablesPlan: (sigma: string | null, level: string, letter: string, severity: string, aql: string) => `${sigma === null ? 'MIL-STD-414 B s-method' : `σ-method (σ ${sigma}) derived from MIL-STD-414 B`}, ${level}, ${letter}, ${severity}, AQL ${aql}`,
