@@ -55,11 +55,10 @@ export class GhCountWork extends GateWork {
   /** What is asked for now, in words: the whole sample, the next one of several, or piece by piece. */
   #asks({ work }: WorkAt, standing: SamplingStanding): { readonly demand: string; readonly hint: readonly string[]; readonly done: string; readonly confirm: string; readonly from: number } {
     const words = travellerWords().count;
-    const { sample, samples, looked, from, to } = standing;
+    const { sample, samples, from, to } = standing;
     const found = foundInAll(work);
     if (isInSequence(work)) {
-      const next = looked + 1;
-      return { demand: words.inSequence.demand, hint: [words.inSequence.hint(next)], done: words.inSequence.goodTo(next, to), confirm: words.inSequence.confirm(next, to), from: next };
+      return { demand: words.inSequence.demand, hint: [words.inSequence.hint(from)], done: words.inSequence.goodTo(from, to), confirm: words.inSequence.confirm(from, to), from };
     }
     const n = to - from + 1;
     if (samples === 1) return { demand: words.demand(n), hint: [], done: found === 0 ? words.allGood(n) : words.done(n), confirm: found === 0 ? words.confirmNone(n) : words.confirmFound(n, found), from };
