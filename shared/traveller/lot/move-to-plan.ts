@@ -8,7 +8,8 @@ import { isReleased } from './lot.ts';
 
 /**
  * An opened lot goes on under another approved version of its plan. Nothing but this ever does that: a version that comes into force leaves
- * the lots already opened on theirs. Gates it has begun must stand at the same place of the new route; verdicts given stay as they are.
+ * the lots already opened on theirs. Gates it has begun, and that of a charge it stands in, must stand at the same place of the new route;
+ * verdicts given stay as they are.
  */
 export function moveLotToPlan(pen: Pen, { type, lot: id, planVersion, reason }: MoveLotToPlan): void {
   requireReason(type, reason);
@@ -21,7 +22,8 @@ export function moveLotToPlan(pen: Pen, { type, lot: id, planVersion, reason }: 
   if (planVersion === lot.planVersion) refuse({ code: 'nothingChanged', what: lot.plan });
   const open = lot.gates.find(({ status }) => status === 'open' || status === 'sorting');
   if (open !== undefined) refuse({ code: 'gateIsOpen', gate: open.name });
-  const begun = lot.gates.findLastIndex(({ attempt, verdicts }) => attempt > 0 || verdicts.length > 0) + 1;
+  const inCharge = lot.charges.filter(({ current }) => current).map(({ gate }) => gate);
+  const begun = lot.gates.findLastIndex(({ id: gate, attempt, verdicts }) => attempt > 0 || verdicts.length > 0 || inCharge.includes(gate)) + 1;
   const differs = lot.gates.slice(0, begun).find((gate, at) => wanted.plan.gates[at]?.id !== gate.id || wanted.plan.gates[at]?.workedOn !== gate.workedOn);
   if (differs !== undefined) refuse({ code: 'routeDiffers', plan: lot.plan, planVersion, gate: differs.name });
   pen.write(lot.stream, { type: 'lotMovedToPlan', plan: lot.plan, from: lot.planVersion, planVersion, route: routeOf(wanted.plan), reason, signature: pen.signature(type, 'movedBy') });

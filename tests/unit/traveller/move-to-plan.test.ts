@@ -1,9 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { Command, InspectionPlan } from '../../../shared/traveller/index.ts';
+import type { AnyState, Command, InspectionPlan } from '../../../shared/traveller/index.ts';
 import { CREW, littlePlant, openLot, releasedBatch, SHORT_ROUTE } from '../../property/traveller/little-plant.ts';
 import type { LittlePlant } from '../../property/traveller/little-plant.ts';
 import { byAql, count, inForce, plansOf, SECOND } from '../../property/traveller/counting.ts';
-import { gateRecord, passGate, releasedLot } from '../../property/traveller/on-the-way.ts';
+import { checkFurnace, gateRecord, passGate, releasedLot, twoInTheFurnace } from '../../property/traveller/on-the-way.ts';
 
 let plant: LittlePlant;
 let first = 0;
@@ -54,6 +54,18 @@ describe('a new version of a plan', () => {
     passGate(plant, 'A1', 'final-visual');
     const turned = inForce(plant, { ...SHORT_ROUTE, gates: [...SHORT_ROUTE.gates.slice(0, 1), ...SHORT_ROUTE.gates.slice(1).reverse()] });
     expect(plant.ask(move(turned), CREW[2])).toEqual({ refusal: { code: 'routeDiffers', plan: SHORT_ROUTE.id, planVersion: turned, gate: 'Final visual' } });
+  });
+
+  it('cannot be taken on by a lot that stands in a charge, where the gate of that charge stands elsewhere on it', () => {
+    const furnace = littlePlant();
+    twoInTheFurnace(furnace);
+    const full = (furnace.state('plan:ROUTE-CNMG') as Extract<AnyState, { kind: 'plan' }>).versions.at(-1)?.plan as InspectionPlan;
+    const without = inForce(furnace, { ...full, gates: full.gates.filter(({ workedOn }) => workedOn !== 'furnace') });
+    expect(furnace.refusalOf(move(without), CREW[2])).toBe('routeDiffers');
+    const same = inForce(furnace, { ...full, gates: full.gates.filter(({ id }) => id !== 'marking') });
+    furnace.must(move(same), CREW[2]);
+    checkFurnace(furnace, 'F1');
+    expect(gateRecord(furnace, 'lot:A1', 'sintered').status).toBe('accepted');
   });
 
   it('cannot be taken on while a gate is open, while the lot is on hold, or once it is released', () => {
