@@ -219,14 +219,14 @@ export class TravellerStore {
     return own.map(({ stream, body }, at) => ({ stream, version: subject.version + at + 1, at: stamp.at, by: stamp.by.badge, bench: stamp.bench, body }));
   }
 
-  /** A switching state or a count for skip-lot never changes what an opened gate asks for, so it may be left out when one's own slips are foretold. */
+  /** A switching state, a count for skip-lot or an own table never changes what an opened gate asks for, so it may be left out when one's own slips are foretold. */
   #known(subject: Subject): Known {
     return {
       state: (stream) => {
         if (stream === this.stream) return subject;
         const there = this.#atHand.get(stream);
         if (there !== undefined) return there;
-        if (['switching', 'skip'].includes(streamParts(stream)?.kind ?? '')) return null;
+        if (['switching', 'skip', 'table'].includes(streamParts(stream)?.kind ?? '')) return null;
         throw new NotAtHand(stream);
       },
     };

@@ -206,10 +206,10 @@ function withdrawFinding(pen: Pen, subject: Subject, gate: GateRecord, work: Cha
   const finding = work.findings.find(({ slip, withdrawn }) => slip === command.finding && !withdrawn);
   if (finding === undefined) refuse({ code: 'notFound', what: 'finding', id: String(command.finding) });
   pen.write(subject.stream, { type: 'findingWithdrawn', gate: gate.id, characteristic: work.demand.characteristic.id, finding: command.finding, reason: command.reason });
+  if (gate.status !== 'open') return reviseVerdict(pen, subject.stream, gate.id, command.reason);
   // On hold, or behind a gate that was opened again, nothing is judged: the sample is then ended by the next word at the bench.
   if (standingHolds(subject).length === 0 && nextGate(subject)?.id === gate.id) {
     stopWhereDecided(pen, subject, gate, work.demand.characteristic.id);
     giveVerdict(pen, subject.stream, gate.id);
   }
-  reviseVerdict(pen, subject.stream, gate.id, command.reason);
 }

@@ -31,12 +31,13 @@ export function reviseVerdict(pen: Pen, stream: string, gateId: string, why: str
   if (gate.status === 'open' || before === undefined || before.verdict.attempt !== gate.attempt) return;
   const judged = judgeGate(gate);
   if (judged === null) return;
-  const verdict = { ...judged, workers: withPresent([...before.verdict.workers, ...judged.workers], pen) };
+  // The same inspection as before: a decision on the hold may have made the next one a re-inspection, but not this one.
+  const verdict = { ...judged, original: before.verdict.original, workers: withPresent([...before.verdict.workers, ...judged.workers], pen) };
   pen.write(stream, { type: 'verdictRevised', gate: gateId, verdict, why });
   if (!verdict.accepted && gate.status === 'accepted' && !standsHeldAt(pen.subject(stream), gateId)) holdForVerdict(pen, stream, gateId, gate.name);
   if (verdict.original) recountForSwitching(pen, stream, gateId);
   const subject = pen.subject(stream);
-  if (subject.kind === 'lot') recountForSkipping(pen, subject.product.id, subject.id, gate, verdict);
+  if (subject.kind === 'lot') recountForSkipping(pen, subject.id, gate, verdict);
   standForMembers(pen, stream, true);
   standForParts(pen, stream, gateId);
 }

@@ -14,11 +14,15 @@ import { variablesPlanFor } from '../plan/variables-plan-for.ts';
 import { streamName, switchingStream } from '../stream.ts';
 import type { ClassPlan, Demand, Place } from './demand.ts';
 
-/** Severity in force; a state that never began is normal (ISO 2859-1, start of inspection; from memory). Discontinued stops an original inspection. */
+/**
+ * Severity in force; a state that never began is normal (ISO 2859-1, start of inspection; from memory). Discontinued stops an original
+ * inspection. A lot inspected again is never on reduced: the standard knows only normal and tightened for it (ISO 2859-1 7.4, from memory).
+ */
 function severityOf(pen: Pen, stream: string, original: boolean): Exclude<SwitchingSeverity, 'discontinued'> {
   const state = pen.state(stream);
   if (state === null || state.kind !== 'switching') return 'normal';
   const { severity } = state.state;
+  if (severity === 'reduced' && !original) return 'normal';
   if (severity !== 'discontinued') return severity;
   if (original) refuse({ code: 'inspectionDiscontinued', switching: stream, lots: state.state.enteredBy?.lots ?? [] });
   return 'tightened';

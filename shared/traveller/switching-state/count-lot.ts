@@ -5,8 +5,9 @@ import type { JudgedPlan, Move, SwitchingEvent, SwitchingRule } from '../../samp
 import type { CharacteristicResult, Verdict } from '../gate/verdict.ts';
 import type { GateRecord } from '../gate/work.ts';
 import { verdictOf } from '../gate/work.ts';
+import type { Lot } from '../lot/lot.ts';
 import type { Pen } from '../pen.ts';
-import { switchingStream } from '../stream.ts';
+import { streamName, switchingStream } from '../stream.ts';
 import { recounted } from './evolve.ts';
 import type { Switching } from './switching.ts';
 
@@ -54,31 +55,35 @@ function countsOf(pen: Pen, stream: string, gateId: string): Count[] {
   const gate = subject.gates.find(({ id }) => id === gateId);
   const verdict = gate === undefined ? null : verdictOf(gate)?.verdict ?? null;
   if (gate === undefined || verdict === null) return [];
-  return verdict.results.flatMap((result) => countsOfResult(subject.product.id, subject.id, gate, verdict, result));
+  return verdict.results.flatMap((result) => countsOfResult(pen, subject, gate, verdict, result));
 }
 
 /** What the switching score asks of the plan that judged: ISO 2859-1 9.3.3.2 (from memory). */
-function judgedPlan(plan: AttributesPlan, found: number, sample: number): JudgedPlan {
+function judgedPlan(pen: Pen, plan: AttributesPlan, found: number, sample: number): JudgedPlan {
   if (plan.samples === 'double') return { kind: 'double', onFirstSample: sample === 1 };
   if (plan.samples === 'multiple') return { kind: 'multiple', byThirdSample: sample <= 3 };
-  return { kind: 'single', ac: plan.ac, tighterAccepted: tighterWouldAccept(plan, found) };
+  const own = plan.tableSource === undefined ? null : pen.state(streamName('table', plan.tableSource));
+  return { kind: 'single', ac: plan.ac, tighterAccepted: tighterWouldAccept(plan, found, own?.kind === 'table' ? [own.table] : []) };
 }
 
-function countsOfResult(product: string, lot: string, gate: GateRecord, { original }: Verdict, { characteristic, detail }: CharacteristicResult): Count[] {
-  const sampling = gate.work.find(({ demand }) => demand.characteristic.id === characteristic)?.demand.characteristic.sampling;
+/** The stream is that which gave the severity: by the time of a correction the lot may be another product. */
+function countsOfResult(pen: Pen, { id: lot, product: { id: product } }: Lot, gate: GateRecord, { original }: Verdict, { characteristic, detail }: CharacteristicResult): Count[] {
+  const demand = gate.work.find((work) => work.demand.characteristic.id === characteristic)?.demand;
+  const sampling = demand?.characteristic.sampling;
+  const basis = demand?.basis;
   switch (detail.by) {
     case 'attributes':
       return detail.classes.flatMap(({ class: each, plan, found, outcome, decided }): Count[] => {
         if ('kind' in plan) return [];
         return [{
-          stream: switchingStream(product, gate.id, characteristic, each), isDecided: outcome !== 'undecided', class: each, rule: sampling?.rule === 'attributes' ? sampling.switching : 'ISO 2859-1', aqlPercent: plan.aqlPercent, severity: plan.severity,
-          event: { type: 'lotJudged', lot, original, accepted: outcome === 'accepted' || outcome === 'acceptedInGap', inGap: outcome === 'acceptedInGap', inspectedOn: plan.severity, plan: judgedPlan(plan, found, decided?.sample ?? 1), sampleSize: decided?.at ?? plan.sampleSize, found },
+          stream: (basis?.by === 'attributes' ? basis.classes.find((planned) => planned.class === each)?.switching : null) ?? switchingStream(product, gate.id, characteristic, each), isDecided: outcome !== 'undecided', class: each, rule: sampling?.rule === 'attributes' ? sampling.switching : 'ISO 2859-1', aqlPercent: plan.aqlPercent, severity: plan.severity,
+          event: { type: 'lotJudged', lot, original, accepted: outcome === 'accepted' || outcome === 'acceptedInGap', inGap: outcome === 'acceptedInGap', inspectedOn: plan.severity, plan: judgedPlan(pen, plan, found, decided?.sample ?? 1), sampleSize: decided?.at ?? plan.sampleSize, found },
         }];
       });
     case 'variables':
       if (detail.plan.origin === 'points') return [];
       return [{
-        stream: switchingStream(product, gate.id, characteristic, null), isDecided: true, class: null, rule: 'ISO 2859-1', aqlPercent: detail.plan.aqlPercent, severity: detail.plan.severity,
+        stream: (basis?.by === 'variables' ? basis.switching : null) ?? switchingStream(product, gate.id, characteristic, null), isDecided: true, class: null, rule: 'ISO 2859-1', aqlPercent: detail.plan.aqlPercent, severity: detail.plan.severity,
         event: { type: 'lotJudged', lot, original, accepted: detail.judged.accepted, inGap: false, inspectedOn: detail.plan.severity, plan: { kind: 'variables' }, sampleSize: detail.summary.n, found: detail.outside },
       }];
     default: return [];

@@ -51,6 +51,21 @@ describe('a plant’s own copy of a table', () => {
     expect(plansOf(workAt(plant, 'A2'))[0]?.plan).not.toHaveProperty('tableSource');
   });
 
+  it('is where the switching score looks for the next smaller AQL too', () => {
+    // Letter J at AQL 0.65 has Ac 1 in the table here and 0 in this copy: a lot with one found at AQL 1.0 scores 3 there and none here.
+    const stricter = rows.map((line) => (line.letter === 'J' ? { ...line, cells: line.cells.map((cell, column) => (column === 9 ? [{ ac: 0, re: 1 }] : cell)) } : line));
+    plant.must(load({ csv: writeTableCsv({ samples: 'single', rows: stricter }) }));
+    const scoreOf = (lot: string, ownTables: { readonly normal?: string }): number | null => {
+      counting(plant, byAql({ major: 1 }, { ownTables }));
+      opened(plant, lot);
+      found(plant, lot, 'major', 1);
+      done(plant, lot);
+      const state = plant.state('switching:CNMG-D1/own/count/major');
+      return state?.kind === 'switching' ? state.state.score : null;
+    };
+    expect([scoreOf('A1', {}), scoreOf('A2', { normal: 'OWN-2A' })]).toEqual([3, 0]);
+  });
+
   it('cannot be named before it is loaded, nor for what it does not stand for', () => {
     expect(() => counting(plant, byAql({ major: 1 }, { ownTables: { normal: 'OWN-2A' } }))).toThrow('notFound');
     plant.must(load());

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { diceFrom } from '../../../shared/sampling/draw/dice.ts';
 import type { Skipping } from '../../../shared/traveller/index.ts';
-import { CREW, littlePlant, releasedBatch } from '../../property/traveller/little-plant.ts';
+import { CREW, littlePlant, openLot, releasedBatch } from '../../property/traveller/little-plant.ts';
 import type { LittlePlant } from '../../property/traveller/little-plant.ts';
 import { at, byAql, counting, done, found, opened, workAt } from '../../property/traveller/counting.ts';
 import { decideHold, gateRecord, verdictAt } from '../../property/traveller/on-the-way.ts';
@@ -76,6 +77,39 @@ describe('lots passed over', () => {
     plant.must({ ...at(lot), type: 'withdrawFinding', finding, reason: 'dust' });
     expect(plant.slips.map(({ body }) => body).findLast(({ type }) => type === 'skipRecounted')).toEqual({ type: 'skipRecounted', lot, accepted: true });
     expect(state()).toMatchObject({ endedBy: null, state: { skipping: true }, counted: [{ lot, accepted: true }, {}, {}, {}] });
+  });
+
+  it('end too with a lot not accepted that was opened under a version of the plan which passes none over', () => {
+    counting(plant, byAql({ major: 1 }));
+    opened(plant, 'OLD');
+    counting(plant, byAql({ major: 1 }, { skipLot: { clearance: 3, oneIn: 4 } }));
+    for (let lot = 0; lot < 3; lot += 1) next();
+    expect(state().state.skipping).toBe(true);
+    found(plant, 'OLD', 'major', 1, 2, 3);
+    done(plant, 'OLD');
+    expect(state()).toMatchObject({ lots: [], endedBy: 'OLD', state: { clearance: 3, oneIn: 4, skipping: false, acceptedInRow: 0 } });
+  });
+
+  it('end by a correction too where the lot is another product by then', () => {
+    const product = plant.state('product:CNMG-D1');
+    if (product?.kind !== 'product') throw new Error('the demo plant has no CNMG-D1');
+    plant.must({ type: 'defineProduct', product: { ...product.card, id: 'CNMG-D9', itemCode: 'CNMG-D9' } });
+    next(3);
+    decideHold(plant, 'lot:L001', { kind: 'regrade', toProduct: 'CNMG-D9' });
+    plant.must({ ...at('L001'), type: 'withdrawFinding', finding: gateRecord(plant, 'lot:L001', 'own').work[0]?.findings[0]?.slip ?? 0, reason: 'dust' });
+    expect(state().counted).toEqual([{ lot: 'L001', accepted: true, skipped: false }]);
+  });
+
+  it('are inspected once in 49 where the plan says so, by the roll of the dice and not by the last digit of a division', () => {
+    counting(plant, byAql({ major: 1 }, { skipLot: { clearance: 1, oneIn: 49 } }));
+    next();
+    openLot(plant, 'X1');
+    for (let turn = 0; turn < 400; turn += 1) {
+      const seed = `turn ${turn}`;
+      const asked = plant.ask({ type: 'openGate', subject: 'lot:X1', gate: 'own' }, undefined, { seed });
+      const basis = 'slips' in asked ? asked.slips.flatMap(({ body }) => (body.type === 'gateOpened' ? body.demands.map(({ basis: { by } }) => by) : [])) : [];
+      expect(basis, seed).toEqual([diceFrom(`${seed} / skip count`).roll(49) === 1 ? 'attributes' : 'skipped']);
+    }
   });
 
   it('never are lots that came back, lots on tightened inspection, or a class named critical', () => {

@@ -124,6 +124,17 @@ describe('reduced inspection', () => {
     expect([verdictAt(plant, 'GAP', 'final-visual').accepted, state(MINOR).state.severity, state(MINOR).lastMove?.why]).toEqual([true, 'normal', 'endedInGap']);
   });
 
+  it('is not for a lot inspected again: that is on normal (or tightened), whatever the stream has come to (ISO 2859-1 7.4, from memory)', () => {
+    const back = judge(30);
+    judgeAll(0, 0, 0, 0, 0);
+    reduce();
+    expect(state(MINOR).state.severity).toBe('reduced');
+    decideHold(plant, `lot:${back}`, { kind: 'retest' });
+    plant.must({ type: 'openGate', subject: `lot:${back}`, gate: 'final-visual' });
+    const { basis } = gateRecord(plant, `lot:${back}`, 'final-visual').work[0]?.demand ?? {};
+    expect(basis?.by === 'attributes' && basis.classes.map(({ class: each, plan }) => [each, 'severity' in plan ? plan.severity : null])).toEqual([['critical', 'normal'], ['major', 'normal'], ['minor', 'normal']]);
+  });
+
   it('ends at once when production is no longer steady', () => {
     reduce();
     plant.must({ type: 'setSwitching', switching: MINOR, steady: false, reducedAllowed: null, reason: 'furnace rebuilt' }, CREW[2]);
@@ -153,5 +164,23 @@ describe('a correction that turns a first verdict', () => {
     expect(state(MAJOR).state.severity).toBe('tightened');
     withdraw('L02');
     expect([state(MAJOR).state.severity, state(MAJOR).lastMove]).toEqual(['normal', null]);
+  });
+
+  it('stays that of the first inspection, and is counted anew, where the lot already waits to be inspected again', () => {
+    judgeAll(2, 2);
+    decideHold(plant, 'lot:L02', { kind: 'retest' });
+    withdraw('L02');
+    expect([verdictAt(plant, 'L02', 'final-visual').original, state(MAJOR).state.severity]).toEqual([true, 'normal']);
+  });
+
+  it('is counted anew with the product it was inspected as, though the lot is another product by then', () => {
+    const product = plant.state('product:CNMG-D1');
+    if (product?.kind !== 'product') throw new Error('the demo plant has no CNMG-D1');
+    plant.must({ type: 'defineProduct', product: { ...product.card, id: 'CNMG-D9', itemCode: 'CNMG-D9' } });
+    judgeAll(2, 2);
+    decideHold(plant, 'lot:L02', { kind: 'regrade', toProduct: 'CNMG-D9' });
+    withdraw('L02');
+    expect(state(MAJOR).events.flatMap((event) => (event.type === 'lotJudged' ? [[event.lot, event.accepted]] : []))).toEqual([['L01', false], ['L02', true]]);
+    expect([state(MAJOR).state.severity, plant.state(MAJOR.replace('D1', 'D9'))]).toEqual(['normal', null]);
   });
 });
