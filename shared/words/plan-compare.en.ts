@@ -9,10 +9,11 @@ export const planCompareWords = {
     sequential: 'Two points, sequential', variables: 'AQL, by variables', variablesPoints: 'Two points, by variables',
   },
   fields: {
-    lot: 'Lot size', level: 'Level', aql: 'AQL', samples: 'Samples', severity: 'Inspection', variablesLevel: 'Level', variablesSeverity: 'Inspection', method: 'Method', lq: 'LQ, %', consumerRisk: 'Consumer’s β, %',
+    lot: 'Lot size', level: 'Level', aql: 'AQL', samples: 'Samples', severity: 'Inspection', variablesLevel: 'Level', variablesSeverity: 'Inspection', aqlOther: 'AQL, other limit', method: 'Method', lq: 'LQ, %', consumerRisk: 'Consumer’s β, %',
     p1: 'p₁, %', producerRisk: 'Producer’s α, %', p2: 'p₂, %',
   },
   samples: { single: 'single', double: 'double', multiple: 'multiple' }, methods: { s: 's-method', sigma: 'σ-method' },
+  sameAql: 'the same, or none',
   aqlUnit: (aql: string, perHundred: boolean) => (perHundred ? `${aql} per 100` : `${aql} %`),
   wrong: {
     lot: 'A whole number from 1 to 1,000,000,000.', percent: 'Above 0, below 100.', risk: 'Above 0, below 100.', points: 'p₂ must be above p₁.', risks: 'Both risks together stay below 100 %.',
@@ -23,7 +24,7 @@ export const planCompareWords = {
   names: {
     attributes: (samples: string, severity: string, aql: string) => `AQL ${aql}, ${samples}, ${severity}`, limitingQuality: (lq: string) => `LQ ${lq} %`, zeroAcceptance: (lq: string) => `Ac 0 at LQ ${lq} %`,
     twoPoint: (samples: string, p1: string, p2: string) => `${p1} % / ${p2} %, ${samples}`, sequential: (p1: string, p2: string) => `${p1} % / ${p2} %, sequential`, variables: (method: string, aql: string, severity: string) => `variables ${method}, AQL ${aql} %, ${severity}`,
-    variablesPoints: (method: string, p1: string, p2: string) => `variables ${method}, ${p1} % / ${p2} %`,
+    otherLimit: (aql: string) => `, other limit AQL ${aql} %`, variablesPoints: (method: string, p1: string, p2: string) => `variables ${method}, ${p1} % / ${p2} %`,
   },
   brief: {
     sample: (n: string) => `n ${n}`, numbers: (ac: string, re: string) => `Ac ${ac} · Re ${re}`, k: (k: string) => `k ${k}`, m: (percent: string) => `M ${percent} %`, upTo: (n: string) => `n to ${n}`,
@@ -34,7 +35,7 @@ export const planCompareWords = {
     reducedFromTableIIC: 'Reduced numbers from MIL-STD-105E Table II-C, written from memory; the later standard’s table could not be confirmed.', doubleFromMemory: 'Double tables III written from memory and checked by computation only: unconfirmed.',
     multipleFromMemory: 'Multiple tables IV written from memory, part of their plans seen: unconfirmed.', cellUnconfirmed: 'This cell is among the least certain of its table.', noMultipleReduced: 'No table of reduced multiple plans is held; the double one is used.',
     useSingle: 'The table says: use the single plan.', useDouble: 'The table says: use the double plan.', ownTable: 'From the plant’s own copy of the table.', variablesFromMemory: 'MIL-STD-414 tables: part of k seen, the rest and all M from memory.',
-    cutOff: 'Cut off so that it ends; the cut-off rule is from memory.',
+    ownLimit: 'Each limit has its own AQL. Shown: everything outside lies beyond the limit with this plan’s AQL.', cutOff: 'Cut off so that it ends; the cut-off rule is from memory.',
   },
   curve: 'Curve', curves: { acceptance: 'Acceptance', aoq: 'AOQ', asn: 'ASN', ati: 'ATI' },
   curveAxis: { acceptance: 'Probability of acceptance', aoq: 'Average outgoing quality, %', asn: 'Average sample number', ati: 'Average total inspection, pieces' },

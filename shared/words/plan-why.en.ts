@@ -33,6 +33,7 @@ export const planWhyWords = {
   },
   measured: {
     clause: 'MIL-STD-414 B: accept when (limit − mean) / s is k or more, or the estimated percent outside is M or less.', row: (lot: string, level: string, letter: string) => `Lot of ${lot}, level ${level}: Table A-2 gives letter ${letter}.`, tables: (severity: string) => `Tables A-2, B-1 and B-3, ${severity} inspection`, column: (aql: string) => `AQL ${aql} %`,
+    other: (aql: string) => `The other limit has AQL ${aql} %: both are read in the row of the larger letter, so that one sample serves both.`,
     sigma: 'σ-method: with σ known fewer pieces tell the same; n and k as the engine’s table or rule for σ gives them.', points: 'Smallest n with a k for which both points hold.', formulaS: 'Pa(p) = P(T ≥ k√n),  T non-central t, n − 1 degrees of freedom, non-centrality √n · z(1 − p)', formulaSigma: 'Pa(p) = Φ(√n (z(1 − p) − k))',
     inputs: (n: string, k: string, p: string, accepted: string) => `n ${n}, k ${k}: Pa(${p} %) = ${accepted} %`, k: 'MIL-STD-414 Table B-1: 108 of 195 k read, the rest', m: 'MIL-STD-414 Table B-3, all M', law: 'Non-central t: Owen (1968); exact', letters: 'MIL-STD-414 Table A-2, four cells confirmed by examples, the rest',
   },

@@ -5,7 +5,7 @@ export const RULES = ['attributes', 'limitingQuality', 'zeroAcceptance', 'twoPoi
 export type RuleName = (typeof RULES)[number];
 
 /** What is typed or chosen for a plan. Percentages stand as percent, as people type them. */
-export const FIELDS = ['lot', 'level', 'aql', 'samples', 'severity', 'variablesLevel', 'variablesSeverity', 'method', 'lq', 'consumerRisk', 'p1', 'producerRisk', 'p2'] as const;
+export const FIELDS = ['lot', 'level', 'aql', 'samples', 'severity', 'variablesLevel', 'variablesSeverity', 'aqlOther', 'method', 'lq', 'consumerRisk', 'p1', 'producerRisk', 'p2'] as const;
 export type FieldName = (typeof FIELDS)[number];
 
 /** The fields of each rule, in the order in which they are shown and written into the address. */
@@ -16,7 +16,7 @@ export const FIELDS_OF: Readonly<Record<RuleName, readonly FieldName[]>> = {
   twoPointSingle: ['lot', 'p1', 'producerRisk', 'p2', 'consumerRisk'],
   twoPointDouble: ['lot', 'p1', 'producerRisk', 'p2', 'consumerRisk'],
   sequential: ['lot', 'p1', 'producerRisk', 'p2', 'consumerRisk'],
-  variables: ['lot', 'variablesLevel', 'aql', 'method', 'variablesSeverity'],
+  variables: ['lot', 'variablesLevel', 'aql', 'method', 'variablesSeverity', 'aqlOther'],
   variablesPoints: ['lot', 'p1', 'producerRisk', 'p2', 'consumerRisk', 'method'],
 };
 
@@ -24,8 +24,11 @@ export const FIELDS_OF: Readonly<Record<RuleName, readonly FieldName[]>> = {
 export interface Choice { readonly rule: RuleName; readonly texts: Readonly<Record<FieldName, string>> }
 export interface LetteredChoice extends Choice { readonly letter: LineLetter }
 
+/** The other limit has the same AQL, or there is none. */
+export const SAME_AQL = 'same';
+
 const STANDARD: Readonly<Record<FieldName, string>> = {
-  lot: '1000', level: 'II', aql: '1', samples: 'single', severity: 'normal', variablesLevel: 'IV', variablesSeverity: 'normal', method: 's', lq: '5', consumerRisk: '10', p1: '1', producerRisk: '5', p2: '6',
+  lot: '1000', level: 'II', aql: '1', samples: 'single', severity: 'normal', variablesLevel: 'IV', variablesSeverity: 'normal', aqlOther: SAME_AQL, method: 's', lq: '5', consumerRisk: '10', p1: '1', producerRisk: '5', p2: '6',
 };
 
 /** A plan of this rule with the usual numbers, those given aside. */

@@ -1,12 +1,12 @@
 import { OutsideDomain } from '../../../shared/ground/outside-domain.ts';
 import { attributesPlan, limitingQualityPlan, stagesOf, tableNotes, zeroAcceptancePlan, INSPECTION_LEVELS, type AttributesPlan, type IsolatedPlan, type Stage, type TableNote } from '../../../shared/sampling/attributes/index.ts';
-import { twoPointDouble, twoPointSingle, twoPointVariables } from '../../../shared/sampling/design/index.ts';
+import { twoPointDouble, twoPointSingle } from '../../../shared/sampling/design/index.ts';
 import type { Judging } from '../../../shared/sampling/risk/index.ts';
 import { sequentialPlan, type SequentialPlan } from '../../../shared/sampling/sequential/index.ts';
-import { variablesPlan, VARIABLES_LEVELS, type VariablesPlan } from '../../../shared/sampling/variables/index.ts';
+import { pointsVariablesPlan, variablesPlan, VARIABLES_LEVELS, type VariablesJudging, type VariablesLotPlan, type VariablesPlan } from '../../../shared/sampling/variables/index.ts';
 import { planCompareWords as words } from '../../../shared/words/plan-compare.en.ts';
 import type { LineLetter } from '../../parts/line-letters.ts';
-import type { Choice, LetteredChoice } from './choice.ts';
+import { SAME_AQL, type Choice, type LetteredChoice } from './choice.ts';
 import type { ModelName } from './comparison.ts';
 import { numberOf, readNumbers, type Faults, type Numbers } from './read-choice.ts';
 
@@ -18,10 +18,8 @@ export type Judged =
   | { readonly by: 'isolated'; readonly plan: IsolatedPlan; readonly judging: Judging }
   | { readonly by: 'points'; readonly stages: readonly Stage[]; readonly judging: Judging; readonly reached: Reached }
   | { readonly by: 'sequential'; readonly plan: SequentialPlan; readonly judging: Judging }
-  | { readonly by: 'measured'; readonly plan: MeasuredPlan; readonly table: VariablesPlan | null };
-/** A plan by variables: n pieces, and the distance k in standard deviations. */
-export interface MeasuredPlan { readonly method: 's' | 'sigma'; readonly sampleSize: number; readonly k: number }
-export type CompareNote = TableNote | 'variablesFromMemory' | 'cutOff';
+  | { readonly by: 'measured'; readonly method: 's' | 'sigma'; readonly plan: VariablesLotPlan; readonly table: VariablesPlan | null; readonly judging: VariablesJudging };
+export type CompareNote = TableNote | 'variablesFromMemory' | 'ownLimit' | 'cutOff';
 
 /** One plan of the comparison, worked out. Qualities and risks are fractions. */
 export interface Compared {
@@ -82,18 +80,28 @@ const WORKED: Readonly<Record<Choice['rule'], (choice: Choice, numbers: Numbers)
     return { judged: { by: 'sequential', plan, judging: plan }, notes: ['cutOff'], ...atPoints(numbers) };
   },
   variables: ({ texts }, { lotSize }) => {
-    const aqlPercent = numberOf(texts.aql) ?? Number.NaN;
-    const method = known(['s', 'sigma'], texts.method);
-    const table = variablesPlan({ lotSize, level: known(VARIABLES_LEVELS, texts.variablesLevel), aqlPercent, severity: known(['normal', 'tightened'], texts.variablesSeverity), ...(method === 'sigma' ? { method, sigma: 1 } : {}) });
-    return { judged: { by: 'measured', plan: { method, sampleSize: table.sampleSize, k: table.k }, table }, notes: ['variablesFromMemory'], producerAt: aqlPercent / 100, consumerAt: null };
+    const [aqlPercent, other] = [numberOf(texts.aql) ?? Number.NaN, texts.aqlOther === SAME_AQL ? null : numberOf(texts.aqlOther) ?? Number.NaN];
+    const apart = other === null ? {} : { separate: { lowerAqlPercent: aqlPercent, upperAqlPercent: other } };
+    const table = variablesPlan({ lotSize, level: known(VARIABLES_LEVELS, texts.variablesLevel), aqlPercent: Math.min(aqlPercent, other ?? aqlPercent), severity: known(['normal', 'tightened'], texts.variablesSeverity), ...sigmaOf(texts.method), ...apart });
+    return { judged: measured(table, table, table.separate?.lower.k ?? table.k), notes: ['variablesFromMemory', ...(other === null ? [] : ['ownLimit' as const])], producerAt: aqlPercent / 100, consumerAt: null };
   },
   variablesPoints: ({ texts }, numbers) => {
-    const method = known(['s', 'sigma'], texts.method);
-    const found = twoPointVariables({ ...points(numbers), method });
-    return 'none' in found ? null : { judged: { by: 'measured', plan: { method, sampleSize: found.n, k: found.k }, table: null }, notes: [], ...atPoints(numbers) };
+    const { lotSize, p1Percent, producerRisk, p2Percent, consumerRisk } = numbers;
+    const plan = pointsVariablesPlan({ lotSize, points: { p1Percent, producerRisk, p2Percent, consumerRisk }, ...sigmaOf(texts.method) });
+    return plan === null ? null : { judged: measured(plan, null, plan.k), notes: [], ...atPoints(numbers) };
   },
 };
 
 function byPoints(stages: readonly Stage[], { producerRisk, consumerRisk }: Reached, numbers: Numbers): Worked {
   return { judged: { by: 'points', stages, judging: { stages }, reached: { producerRisk, consumerRisk } }, notes: [], ...atPoints(numbers) };
+}
+
+/** The risk of a plan by variables depends on distances in standard deviations alone, so that any σ stands for all. */
+const sigmaOf = (method: string): { readonly method?: 'sigma'; readonly sigma?: number } => (known(['s', 'sigma'], method) === 'sigma' ? { method: 'sigma', sigma: 1 } : {});
+
+/** Everything outside lies beyond one limit, whose k is given. */
+function measured(plan: VariablesLotPlan, table: VariablesPlan | null, k: number): Judged {
+  const { sampleSize, mPercent, method, sigma } = plan;
+  const known = method === undefined || sigma === undefined ? {} : { method, sigma };
+  return { by: 'measured', method: method ?? 's', plan, table, judging: { sampleSize, k, mPercent, form: 'k', ...known } };
 }

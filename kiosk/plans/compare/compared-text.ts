@@ -2,6 +2,7 @@ import { stagesOf, type Stage } from '../../../shared/sampling/attributes/index.
 import { planCompareWords as words } from '../../../shared/words/plan-compare.en.ts';
 import { deskWords, labels } from '../../desk/words.ts';
 import { showFigure, showNumber } from '../../desk/show.ts';
+import { SAME_AQL } from './choice.ts';
 import type { Compared, CompareNote } from './compared-plan.ts';
 import { numberOf } from './read-choice.ts';
 
@@ -52,7 +53,7 @@ export function sizesText(sizes: readonly number[]): string {
 /** "Ac 2 · Re 3" of each sample, or k, or the lines. */
 export function briefNumbers(compared: Compared): readonly string[] {
   const { judged } = compared;
-  if (judged.by === 'measured') return [words.brief.k(showNumber(judged.plan.k, 3))];
+  if (judged.by === 'measured') return [words.brief.k(showNumber(judged.judging.k, 3))];
   if (judged.by === 'sequential') return [words.brief.lines(showNumber(judged.plan.h1, 3), showNumber(judged.plan.h2, 3), showNumber(judged.plan.slope, 4))];
   const stages = stagesIn(compared) ?? [];
   const list = (numbers: readonly (number | null)[]): string => numbers.map((number) => (number === null ? words.brief.notYet : showFigure(number))).join(words.brief.then);
@@ -62,7 +63,7 @@ export function briefNumbers(compared: Compared): readonly string[] {
 /** Which letter, and which arrow moved it from where. */
 export function briefWay({ judged }: Compared): string {
   const table = judged.by === 'table' ? judged.plan : judged.by === 'measured' ? judged.table : null;
-  if (table === null || judged.by === 'isolated') return judged.by === 'isolated' && judged.plan.everyPiece ? words.brief.everyPiece : words.brief.worked;
+  if (table === null) return (judged.by === 'isolated' || judged.by === 'measured') && judged.plan.everyPiece ? words.brief.everyPiece : words.brief.worked;
   const { startLetter, letter, arrow, everyPiece } = table;
   const way = arrow === 'down' ? words.brief.down(startLetter, letter) : arrow === 'up' ? words.brief.up(startLetter, letter) : words.brief.direct(letter);
   return everyPiece ? `${way}; ${words.brief.everyPiece}` : way;
@@ -83,7 +84,7 @@ export function nameOf({ choice: { rule, texts } }: Pick<Compared, 'choice'>): s
     case 'twoPointSingle': return words.names.twoPoint(words.samples.single, p1, p2);
     case 'twoPointDouble': return words.names.twoPoint(words.samples.double, p1, p2);
     case 'sequential': return words.names.sequential(p1, p2);
-    case 'variables': return words.names.variables(method, aql, severityWord(texts.variablesSeverity));
+    case 'variables': return `${words.names.variables(method, aql, severityWord(texts.variablesSeverity))}${texts.aqlOther === SAME_AQL ? '' : words.names.otherLimit(figure(texts.aqlOther))}`;
     case 'variablesPoints': return words.names.variablesPoints(method, p1, p2);
   }
 }

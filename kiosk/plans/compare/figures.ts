@@ -1,8 +1,8 @@
 import { averageOutgoingLimit } from '../../../shared/sampling/risk/index.ts';
+import { variablesOutgoingLimit } from '../../../shared/sampling/variables/index.ts';
 import type { LineLetter } from '../../parts/line-letters.ts';
 import type { ModelName } from './comparison.ts';
 import type { Compared } from './compared-plan.ts';
-import { measuredOutgoingLimit } from './measured-values.ts';
 import { modelFor, qualityOf, rejectedAt, valueAt } from './values.ts';
 import type { WorkedOut } from './turns.ts';
 
@@ -39,7 +39,7 @@ export function workFigures(plans: readonly Compared[], model: ModelName, expect
       await turns.breathe();
       const tenPercent = qualityOf(plan, model, 0.1);
       await turns.breathe();
-      const aoql = judged.by === 'measured' ? measuredOutgoingLimit(judged.plan, lotSize) : averageOutgoingLimit(judged.judging, lotSize, modelFor(plan, model));
+      const aoql = judged.by === 'measured' ? variablesOutgoingLimit(judged.judging, lotSize) : averageOutgoingLimit(judged.judging, lotSize, modelFor(plan, model));
       all.push({ letter, producer, tenPercent, atLq, aoql, asnAtAql, expected: ofExpected });
     }
     return all;

@@ -12,7 +12,7 @@ import '../../parts/gh-field.ts';
 import '../../parts/gh-line-key.ts';
 import { partStyles } from '../../parts/part-styles.ts';
 import { tell } from '../../parts/tell.ts';
-import { choiceOf, FIELDS_OF, RULES, withText, type Choice, type FieldName, type LetteredChoice } from './choice.ts';
+import { choiceOf, FIELDS_OF, RULES, SAME_AQL, withText, type Choice, type FieldName, type LetteredChoice } from './choice.ts';
 import type { Outcome } from './compared-plan.ts';
 import { briefNumbers, briefSamples, briefWay, noteText } from './compared-text.ts';
 import { settled } from './read-choice.ts';
@@ -81,6 +81,7 @@ export class GhChoiceCard extends LitElement {
       case 'level': return same(INSPECTION_LEVELS);
       case 'variablesLevel': return same(VARIABLES_LEVELS);
       case 'aql': return this.choice.rule === 'variables' ? this.#aqls(VARIABLES_AQLS, false) : this.#aqls(this.perHundred ? AQLS : AQLS.filter((aql) => aql <= 10 || String(aql) === this.choice.texts.aql), this.perHundred);
+      case 'aqlOther': return [{ value: SAME_AQL, text: words.sameAql }, ...this.#aqls(VARIABLES_AQLS, false)];
       case 'samples': return (['single', 'double', 'multiple'] as const).map((value) => ({ value, text: words.samples[value] }));
       case 'severity': return severities;
       case 'variablesSeverity': return severities.slice(0, 2);

@@ -18,7 +18,7 @@ export function readNumbers({ rule, texts }: Choice): { readonly numbers: Number
   };
   const percent = (value: number): boolean => value > 0 && value < 100;
   check('lot', Number.isInteger(numbers.lotSize) && numbers.lotSize >= 1 && numbers.lotSize <= 1_000_000_000, wrong.lot);
-  if (rule === 'variables') check('lot', numbers.lotSize >= 3, planCompareWords.lotTooSmall);
+  if (rule === 'variables' || rule === 'variablesPoints') check('lot', numbers.lotSize >= 3, planCompareWords.lotTooSmall);
   check('lq', percent(numbers.lqPercent), wrong.percent);
   check('p1', percent(numbers.p1Percent), wrong.percent);
   check('p2', percent(numbers.p2Percent), wrong.percent);

@@ -1,7 +1,7 @@
 import { acceptance, averageOutgoingQuality, averageSampleNumber, averageTotalInspection, qualityAt, rejection, type RiskModel } from '../../../shared/sampling/risk/index.ts';
+import { variablesAcceptance, variablesOutgoingQuality, variablesQualityAt, variablesTotalInspection } from '../../../shared/sampling/variables/index.ts';
 import type { CurveName, ModelName } from './comparison.ts';
 import type { Compared } from './compared-plan.ts';
-import { measuredAcceptance, measuredOutgoing, measuredQualityAt, measuredTotal } from './measured-values.ts';
 
 /** How found pieces are reckoned for this plan's lot. */
 export function modelFor({ lotSize }: Pick<Compared, 'lotSize'>, model: ModelName): RiskModel {
@@ -13,10 +13,10 @@ export function valueAt(compared: Compared, curve: CurveName, model: ModelName, 
   const { judged, lotSize } = compared;
   if (judged.by === 'measured') {
     switch (curve) {
-      case 'acceptance': return measuredAcceptance(judged.plan, p);
-      case 'aoq': return measuredOutgoing(judged.plan, lotSize, p);
+      case 'acceptance': return variablesAcceptance(judged.judging, { p });
+      case 'aoq': return variablesOutgoingQuality(judged.judging, { p }, lotSize);
       case 'asn': return judged.plan.sampleSize;
-      case 'ati': return measuredTotal(judged.plan, lotSize, p);
+      case 'ati': return variablesTotalInspection(judged.judging, { p }, lotSize);
     }
   }
   const risk = modelFor(compared, model);
@@ -31,11 +31,11 @@ export function valueAt(compared: Compared, curve: CurveName, model: ModelName, 
 /** The quality that is accepted with this probability. */
 export function qualityOf(compared: Compared, model: ModelName, accepted: number): number {
   const { judged } = compared;
-  return judged.by === 'measured' ? measuredQualityAt(judged.plan, accepted) : qualityAt(judged.judging, modelFor(compared, model), accepted);
+  return judged.by === 'measured' ? variablesQualityAt(judged.judging, accepted) : qualityAt(judged.judging, modelFor(compared, model), accepted);
 }
 
 /** How often lots of this quality are not accepted. */
 export function rejectedAt(compared: Compared, model: ModelName, p: number): number {
   const { judged } = compared;
-  return judged.by === 'measured' ? 1 - measuredAcceptance(judged.plan, p) : rejection(judged.judging, modelFor(compared, model), p);
+  return judged.by === 'measured' ? 1 - variablesAcceptance(judged.judging, { p }) : rejection(judged.judging, modelFor(compared, model), p);
 }

@@ -89,15 +89,15 @@ function whyOfPoints({ producerAt, consumerAt }: Compared, { stages, reached: { 
   };
 }
 
-function whyOfMeasured(compared: Compared, { plan, table }: Extract<Judged, { readonly by: 'measured' }>): Why {
-  const { method } = plan;
+function whyOfMeasured(compared: Compared, { method, table }: Extract<Judged, { readonly by: 'measured' }>): Why {
   const law = formula(labels.formula, method === 's' ? words.measured.formulaS : words.measured.formulaSigma);
   if (table === null) return { lines: [line(labels.rule, words.measured.points), law, ...reached(compared)], excerpt: null, sources: [{ text: words.measured.law, tag: 'memory' }, { text: words.points.plan, tag: 'computed' }] };
-  const { lotSize, level, startLetter, letter, severity, aqlPercent, arrow } = table;
+  const { lotSize, level, startLetter, letter, severity, arrow, separate } = table;
+  const aqlPercent = separate?.lower.aqlPercent ?? table.aqlPercent;
   return {
     lines: [
       line(labels.clause, words.measured.clause), ...(method === 'sigma' ? [line(labels.rule, words.measured.sigma)] : []), line(labels.row, words.measured.row(showFigure(lotSize), level, startLetter)),
-      line(labels.table, words.measured.tables(tradeLabels.severities[severity])), line(labels.column, words.measured.column(showFigure(aqlPercent))), line(labels.arrow, arrow === 'none' ? tableWords.none(letter) : tableWords.down(startLetter, letter)), law, ...reached(compared),
+      line(labels.table, words.measured.tables(tradeLabels.severities[severity])), line(labels.column, words.measured.column(showFigure(aqlPercent))), ...(separate === undefined ? [] : [line(labels.rule, words.measured.other(showFigure(separate.upper.aqlPercent)))]), line(labels.arrow, arrow === 'none' ? tableWords.none(letter) : tableWords.down(startLetter, letter)), law, ...reached(compared),
     ],
     excerpt: null,
     sources: [{ text: words.measured.letters, tag: 'memory' }, { text: words.measured.k, tag: 'memory' }, { text: words.measured.m, tag: 'memory' }, { text: words.measured.law, tag: 'computed' }],

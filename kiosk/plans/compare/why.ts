@@ -44,8 +44,8 @@ function whyOfRisk(kind: RiskKind, compared: Compared, { settings, figures }: Wh
   const { judged } = compared;
   const measured = judged.by === 'measured';
   const law = measured ? risk.laws.measured : risk.laws[settings.model];
-  const several = judged.by === 'sequential' ? risk.sequential : 'judging' in judged && 'stages' in judged.judging && judged.judging.stages.length > 1 ? risk.several : risk.single;
-  const accepted = measured ? (judged.plan.method === 's' ? words.measured.formulaS : words.measured.formulaSigma) : several;
+  const several = judged.by === 'sequential' ? risk.sequential : 'stages' in judged.judging && judged.judging.stages.length > 1 ? risk.several : risk.single;
+  const accepted = measured ? (judged.method === 's' ? words.measured.formulaS : words.measured.formulaSigma) : several;
   const asn = measured ? risk.asnFixed : judged.by === 'sequential' ? risk.asnSequential : risk.asn;
   const lots = numberOf(settings.lots) ?? 0;
   const byLots = risk.lots(showFigure(lots));

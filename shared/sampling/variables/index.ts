@@ -20,3 +20,5 @@ export { LARGEST_SHAPIRO_WILK, shapiroWilk } from './shapiro-wilk.ts';
 export type { ShapiroWilk } from './shapiro-wilk.ts';
 export { variablesAcceptance } from './variables-acceptance.ts';
 export type { VariablesQuality } from './variables-acceptance.ts';
+export { variablesOutgoingLimit, variablesOutgoingQuality, variablesTotalInspection } from './variables-outgoing.ts';
+export { variablesQualityAt } from './variables-quality-at.ts';

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { choiceOf, choiceText, FIELDS_OF, lettered, readChoice, RULES, withText } from '../../../kiosk/plans/compare/choice.ts';
+import { comparedPlan } from '../../../kiosk/plans/compare/compared-plan.ts';
 import { compareLinks } from '../../../kiosk/plans/compare/compare-link.ts';
 import { comparePath, readComparison, STANDARD_SETTINGS } from '../../../kiosk/plans/compare/comparison.ts';
 import { routeOf } from '../../../kiosk/shell/routes.ts';
+import { variablesPlan } from '../../../shared/sampling/variables/index.ts';
 import type { Characteristic } from '../../../shared/traveller/index.ts';
 
 const reopened = (path: string) => readComparison(routeOf(path).query);
@@ -47,6 +49,27 @@ describe('a characteristic opens the comparison', () => {
   it('with risks as percent', () => {
     expect(first(counted({ rule: 'sequential', points: { major: { p1Percent: 1, producerRisk: 0.07, p2Percent: 8, consumerRisk: 0.1 } } }))).toEqual([['major', choiceOf('sequential', { p1: '1', producerRisk: '7', p2: '8', consumerRisk: '10' })]]);
     expect(first(counted({ rule: 'limitingQuality', lqPercent: { major: 3.15 }, consumerRisk: 0.1 }))).toEqual([['major', choiceOf('limitingQuality', { lq: '3.15', consumerRisk: '10' })]]);
+  });
+  it('with a plan for each of two limits where each has an AQL of its own, the lower first', () => {
+    const wide: Characteristic = { id: 'ic', name: 'Inscribed circle', method: 'micrometer', destructive: false, kind: 'measured', unit: 'mm', resolution: 0.001, limits: { lower: 1, upper: 2 }, sampling: { rule: 'variables', level: 'IV', aqlPercent: 1, separate: { lowerAqlPercent: 4, upperAqlPercent: 1 } } };
+    const [link] = compareLinks(wide, 'P/1');
+    const { choices } = reopened(link?.href ?? '');
+    expect(choices).toEqual([choiceOf('variables', { aql: '4', aqlOther: '1' }), choiceOf('variables', { aql: '1', aqlOther: '4' })]);
+    // One sample serves both; each limit is judged by its own k.
+    const plans = lettered(choices).flatMap((choice) => {
+      const outcome = comparedPlan(choice, 'binomial');
+      return 'plan' in outcome && outcome.plan.judged.by === 'measured' ? [outcome.plan] : [];
+    });
+    const table = variablesPlan({ lotSize: 1000, level: 'IV', severity: 'normal', aqlPercent: 1, separate: { lowerAqlPercent: 4, upperAqlPercent: 1 } });
+    expect(plans.map(({ judged, producerAt }) => [judged.by === 'measured' ? judged.judging : null, producerAt])).toEqual([
+      [{ sampleSize: table.sampleSize, k: table.separate?.lower.k, mPercent: table.mPercent, form: 'k' }, 0.04], [{ sampleSize: table.sampleSize, k: table.separate?.upper.k, mPercent: table.mPercent, form: 'k' }, 0.01],
+    ]);
+  });
+  it('and a plan by variables through two points measures no more than the lot', () => {
+    const [choice] = lettered([choiceOf('variablesPoints', { lot: '12' })]);
+    const outcome = choice === undefined ? null : comparedPlan(choice, 'binomial');
+    const judged = outcome !== null && 'plan' in outcome ? outcome.plan.judged : null;
+    expect(judged).toMatchObject({ by: 'measured', plan: { everyPiece: true, sampleSize: 12 }, judging: { sampleSize: 12 } });
   });
   it('but not where its rule has no risk to draw', () => expect(compareLinks(counted({ rule: 'interval', everyPieces: 100, n: 5 }), 'P/1')).toEqual([]));
 });
