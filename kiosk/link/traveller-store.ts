@@ -137,7 +137,7 @@ export class TravellerStore {
     const subject = this.#foldedSubject();
     const session = this.#link.session.value;
     if (subject === null || session === null || streamOf(command) !== this.stream) return null;
-    const decision = tryDecide(this.#known(subject), command, this.#stamp(signed));
+    const decision = tryDecide(this.#known(subject, command), command, this.#stamp(signed));
     return decision !== null && 'refusal' in decision ? decision.refusal : null;
   }
 
@@ -213,20 +213,24 @@ export class TravellerStore {
   /** The slips on this traveller that a command would become; none where this kiosk cannot tell. */
   #predict(subject: Subject, command: Command): Slip[] {
     const stamp = this.#stamp(false);
-    const decision = tryDecide(this.#known(subject), command, stamp);
+    const decision = tryDecide(this.#known(subject, command), command, stamp);
     if (decision === null || 'refusal' in decision) return [];
     const own = decision.slips.filter(({ stream }) => stream === this.stream);
     return own.map(({ stream, body }, at) => ({ stream, version: subject.version + at + 1, at: stamp.at, by: stamp.by.badge, bench: stamp.bench, body }));
   }
 
-  /** A switching state, a count for skip-lot or an own table never changes what an opened gate asks for, so it may be left out when one's own slips are foretold. */
-  #known(subject: Subject): Known {
+  /**
+   * A switching state, a count for skip-lot or an own table never changes what an opened gate asks for, so it may be left out when one's own
+   * slips are foretold. What a gate asks for when it is opened is for the server to say.
+   */
+  #known(subject: Subject, { type }: Command): Known {
+    const spared = type === 'openGate' ? [] : ['switching', 'skip', 'table'];
     return {
       state: (stream) => {
         if (stream === this.stream) return subject;
         const there = this.#atHand.get(stream);
         if (there !== undefined) return there;
-        if (['switching', 'skip', 'table'].includes(streamParts(stream)?.kind ?? '')) return null;
+        if (spared.includes(streamParts(stream)?.kind ?? '')) return null;
         throw new NotAtHand(stream);
       },
     };
