@@ -19,7 +19,7 @@ export class GhDropList extends LitElement {
     css`
       label { display: block; }
       select {
-        inline-size: 100%; min-block-size: calc(var(--target) + 2px); margin-block-start: 3px; padding-inline: calc(0.7 * var(--pad)); font: inherit; font-family: var(--face-figures); color: inherit;
+        inline-size: 100%; min-block-size: calc(var(--target) + 2px); margin-block-start: 3px; padding-inline: calc(0.7 * var(--pad)); padding-block: 0.2em; font: inherit; font-family: var(--face-figures); color: inherit;
         background: var(--slip); border: var(--rule) solid var(--line-strong); border-block-end: calc(1px + var(--rule-strong)) solid var(--line-strong); border-radius: var(--corner); cursor: pointer; text-overflow: ellipsis;
       }
       select:focus-visible { outline: 3px solid var(--focus); outline-offset: 0; }

@@ -12,7 +12,8 @@ export function letterPlaces(lines: readonly (readonly Place[])[], { width, heig
   return lines.map((line, own) => {
     const others = lines.filter((_, at) => at !== own);
     const inside = line.filter(({ x, y }, at) => at % 4 === 0 && x > 16 && x < width - 16 && y > 16 && y < height - 16);
-    const best = bestBy(inside.length === 0 ? line.slice(0, 1) : inside, (place) => {
+    const across = inside.length > 0 ? inside : line.filter(({ x }, at) => at % 4 === 0 && x > 16 && x < width - 16);
+    const best = bestBy(across.length === 0 ? line.slice(0, 1) : across, (place) => {
       const toLines = Math.min(45, ...others.map((other) => nearest(place, other)));
       // A letter under another cannot be read at all; so that distance counts for more, up to three letters' width.
       return toLines + 2 * Math.min(75, nearest(place, placed)) + 2 * Math.min(30, nearest(place, marks)) + steepness(line, place);

@@ -6,7 +6,7 @@ export const tableStyles = css`
   .caption { font-weight: 700; }
   .room { overflow-x: auto; background: var(--slip); border-block-end: var(--rule-strong) solid var(--line-strong); border-block-start: calc(1.5 * var(--rule-strong)) solid var(--ink); }
   :host([tall]) .room { max-block-size: var(--table-height, 70vh); overflow-y: auto; }
-  table { inline-size: 100%; border-collapse: separate; border-spacing: 0; }
+  table { inline-size: 100%; border-collapse: separate; border-spacing: 0; table-layout: var(--table-layout, auto); }
   thead { position: sticky; inset-block-start: 0; z-index: 1; background: var(--slip); }
   th, td { text-align: start; vertical-align: baseline; padding: 0.3em 0.7em; border-block-end: var(--rule) solid var(--line); font-weight: 400; }
   thead tr:first-child th { font-size: var(--text-small); color: var(--ink-soft); vertical-align: middle; letter-spacing: 0.02em; }

@@ -30,7 +30,7 @@ export class GhCompareCurves extends LitElement {
     .bar { display: flex; flex-wrap: wrap; gap: var(--gap) calc(2 * var(--pad)); align-items: end; justify-content: space-between; }
     .curves { display: flex; flex-wrap: wrap; gap: var(--gap); border: 0; margin: 0; padding: 0; }
     .curves gh-button { --target: 40px; }
-    .axes { display: grid; grid-template-columns: minmax(15rem, 1fr) 9rem; gap: var(--gap) calc(1.4 * var(--pad)); align-items: start; flex: 0 1 34rem; }
+    .axes { display: grid; grid-template-columns: minmax(15rem, 1fr) 11rem; gap: var(--gap) calc(1.4 * var(--pad)); align-items: start; flex: 0 1 40rem; }
     .room { position: relative; }
     .old { opacity: 0.55; }
     gh-risk-chart { --chart-height: clamp(300px, 42vh, 440px); }
@@ -61,7 +61,7 @@ export class GhCompareCurves extends LitElement {
     return html`<div class="bar">
         <div class="curves" role="group" aria-label=${words.curve}>${CURVES.map((each) => html`<gh-button pressed=${each === curve ? 'true' : 'false'} @click=${() => changeSettings(this, { curve: each })}>${words.curves[each]}</gh-button>`)}</div>
         <div class="axes">${chosenSetting(words.model, model, MODELS.map((value) => ({ value, text: words.models[value] })), (value) => changeSettings(this, { model: value }))}
-          ${typedSetting(this, settings, 'upTo', words.upTo, { error: settings.upTo !== '' && this.#upTo === null ? words.wrong.percent : '' })}</div>
+          ${typedSetting(this, settings, 'upTo', words.upTo, { hint: words.upToHint, error: settings.upTo !== '' && this.#upTo === null ? words.wrong.percent : '' })}</div>
       </div>
       ${this.#content()}`;
   }

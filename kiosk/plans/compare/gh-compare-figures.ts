@@ -29,7 +29,10 @@ type Row = keyof typeof words.rows;
  */
 @customElement('gh-compare-figures')
 export class GhCompareFigures extends LitElement {
-  static override styles = [partStyles, deskStyles, css`:host { display: grid; gap: calc(1.4 * var(--pad)); grid-template-columns: minmax(0, 1fr); }`];
+  static override styles = [partStyles, deskStyles, css`
+    :host { display: grid; gap: calc(1.4 * var(--pad)); grid-template-columns: minmax(0, 1fr); }
+    @media (width >= 700px) { gh-table { --table-layout: fixed; } }
+  `];
   @property({ attribute: false }) plans: readonly Compared[] = [];
   @property({ attribute: false }) settings: Settings = STANDARD_SETTINGS;
   readonly #work = new Work(this, 'figures');

@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import type { SchemeBehaviour } from '../../../shared/sampling/risk/index.ts';
 import { planCompareWords } from '../../../shared/words/plan-compare.en.ts';
 import { deskStyles } from '../../desk/desk-styles.ts';
 import { SortedTable, type DeskRow } from '../../desk/sorted-table.ts';
@@ -15,7 +16,11 @@ import { whyKey } from './gh-why-key.ts';
 import { Work } from './work.ts';
 
 const words = planCompareWords.scheme;
-const SHARES = ['normal', 'tightened', 'reduced', 'discontinued'] as const;
+/** What is shown of a scheme, in this order, and which reason each opens. */
+const ROWS = [
+  { name: 'accepted', kind: 'scheme' }, { name: 'normal', kind: 'share' }, { name: 'tightened', kind: 'share' }, { name: 'reduced', kind: 'share' }, { name: 'discontinued', kind: 'share' },
+  { name: 'asn', kind: 'schemeAsn' }, { name: 'aoq', kind: 'schemeAoq' }, { name: 'until', kind: 'scheme' },
+] as const;
 
 /**
  * What becomes of a long run of lots when inspection switches between severities.
@@ -24,7 +29,10 @@ const SHARES = ['normal', 'tightened', 'reduced', 'discontinued'] as const;
  */
 @customElement('gh-compare-scheme')
 export class GhCompareScheme extends LitElement {
-  static override styles = [partStyles, deskStyles, css`:host { display: grid; gap: calc(1.4 * var(--pad)); grid-template-columns: minmax(0, 1fr); }`];
+  static override styles = [partStyles, deskStyles, css`
+    :host { display: grid; gap: calc(1.4 * var(--pad)); grid-template-columns: minmax(0, 1fr); }
+    @media (width >= 700px) { gh-table { --table-layout: fixed; } }
+  `];
   @property({ attribute: false }) plans: readonly Compared[] = [];
   @property({ attribute: false }) settings: Settings = STANDARD_SETTINGS;
   readonly #work = new Work(this, 'schemes');
@@ -52,20 +60,29 @@ export class GhCompareScheme extends LitElement {
   }
 
   #behaviours() {
+    const behaviours = this.#work.last ?? [];
+    if (behaviours.length === 0) return nothing;
     const names = new Map(this.plans.map((plan) => [plan.letter, nameOf(plan)]));
-    const columns = [{ key: 'plan', head: words.plan }, ...(['accepted', ...SHARES, 'asn', 'aoq', 'until'] as const).map((key) => ({ key, head: words.columns[key] }))];
-    const rows = (this.#work.last ?? []).map(({ letter, behaviour: { acceptance, shares, averageSampleNumber, averageOutgoingQuality, lotsToDiscontinuation, exact } }): DeskRow => {
-      const marked = (text: string): string => (exact ? text : words.about(text));
-      const percent = (value: number): string => marked(planCompareWords.percent(percentText(value, 4)));
-      const texts = {
-        plan: planCompareWords.planColumn(letter, names.get(letter) ?? ''), accepted: percent(acceptance), ...Object.fromEntries(SHARES.map((each) => [each, percent(shares[each])])), asn: marked(toDigits(averageSampleNumber, 4)), aoq: percent(averageOutgoingQuality),
-        until: lotsToDiscontinuation === null ? words.never : marked(toDigits(lotsToDiscontinuation, 3)),
-      };
-      const key = (kind: Parameters<typeof whyKey>[0], name: keyof typeof words.columns) => whyKey(kind, letter, words.columns[name], String(Object.entries(texts).find(([each]) => each === name)?.[1] ?? ''));
-      return { key: letter, texts, shown: { accepted: key('scheme', 'accepted'), ...Object.fromEntries(SHARES.map((each) => [each, key('share', each)])), asn: key('schemeAsn', 'asn'), aoq: key('schemeAoq', 'aoq'), until: key('scheme', 'until') } };
+    const columns = [{ key: 'figure', head: planCompareWords.figures.figure }, ...behaviours.map(({ letter }) => ({ key: letter, head: planCompareWords.planColumn(letter, names.get(letter) ?? '') }))];
+    const rows = ROWS.map(({ name, kind }): DeskRow => {
+      const texts = behaviours.map(({ letter, behaviour }) => [letter, textOf(name, behaviour)] as const);
+      return { key: name, texts: { figure: words.rows[name], ...Object.fromEntries(texts) }, shown: Object.fromEntries(texts.map(([letter, text]) => [letter, whyKey(kind, letter, words.rows[name], text)])) };
     });
-    const rough = (this.#work.last ?? []).some(({ behaviour }) => !behaviour.exact);
-    return rows.length === 0 ? nothing : html`${this.#table.table(words.caption, columns, rows, { empty: '', file: 'plan-scheme' })}${rough ? html`<p class="soft small">${words.approximated}</p>` : nothing}`;
+    const rough = behaviours.some(({ behaviour }) => !behaviour.exact);
+    return html`${this.#table.table(words.caption, columns, rows, { empty: '', file: 'plan-scheme' })}${rough ? html`<p class="soft small">${words.approximated}</p>` : nothing}`;
+  }
+}
+
+/** A figure of a scheme as it is read; ≈ where it is approximated. */
+function textOf(name: (typeof ROWS)[number]['name'], { acceptance, shares, averageSampleNumber, averageOutgoingQuality, lotsToDiscontinuation, exact }: SchemeBehaviour): string {
+  const marked = (text: string): string => (exact ? text : words.about(text));
+  const percent = (value: number): string => marked(planCompareWords.percent(percentText(value, 4)));
+  switch (name) {
+    case 'accepted': return percent(acceptance);
+    case 'asn': return marked(toDigits(averageSampleNumber, 4));
+    case 'aoq': return percent(averageOutgoingQuality);
+    case 'until': return lotsToDiscontinuation === null ? words.never : marked(toDigits(lotsToDiscontinuation, 3));
+    default: return percent(shares[name]);
   }
 }
 

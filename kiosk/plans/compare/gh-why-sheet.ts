@@ -16,8 +16,8 @@ export class GhWhySheet extends LitElement {
     dl { margin: 0; display: grid; grid-template-columns: max-content minmax(0, 1fr); border-block-start: var(--rule-strong) solid var(--line-strong); }
     dt, dd { margin: 0; padding: 0.4em 0; border-block-end: var(--rule) solid var(--line); }
     dt { font-size: var(--text-small); color: var(--ink-soft); padding-inline-end: 1.4em; padding-block-start: 0.55em; }
-    .formula { font-family: var(--face-figures); background: var(--slip-under); padding-inline: 0.6em; overflow-wrap: anywhere; }
-    .tag { display: inline-block; font-size: var(--text-small); font-weight: 650; border: var(--rule) solid currentColor; border-radius: var(--corner); padding: 0 0.45em; margin-inline-start: 0.5em; white-space: nowrap; }
+    .formula { white-space: pre-line; font-family: var(--face-figures); background: var(--slip-under); padding-inline: 0.6em; overflow-wrap: anywhere; }
+    .tag { display: inline-block; font-size: var(--text-small); font-weight: 650; border: var(--rule) solid currentColor; border-radius: var(--corner); padding: 0 0.45em; white-space: nowrap; }
     .tag.memory, .tag.practice { color: var(--held); border-style: dashed; border-width: 2px; }
     table { border-collapse: collapse; margin-block: 1em 0.2em; inline-size: 100%; }
     caption { text-align: start; font-weight: 700; padding-block-end: 0.3em; }
@@ -37,7 +37,7 @@ export class GhWhySheet extends LitElement {
     const { why } = this;
     return html`<gh-sheet ?open=${why !== null} heading=${this.heading} close-word=${words.close}>${why === null ? nothing : html`<p class="answer">${this.shown}</p>
       <dl>${why.lines.map(({ label, text, formula }) => html`<dt>${label}</dt><dd class=${formula === true ? 'formula' : ''}>${text}</dd>`)}
-        <dt>${words.labels.source}</dt><dd><ul>${why.sources.map(({ text, tag }) => html`<li>${text}<span class="tag ${tag}">${words.tags[tag]}</span></li>`)}</ul></dd></dl>
+        <dt>${words.labels.source}</dt><dd><ul>${why.sources.map(({ text, tag }) => html`<li>${text} <span class="tag ${tag}">${words.tags[tag]}</span></li>`)}</ul></dd></dl>
       ${this.#excerpt(why)}`}</gh-sheet>`;
   }
 

@@ -91,7 +91,7 @@ function whyOfPoints({ producerAt, consumerAt }: Compared, { stages, reached: { 
 
 function whyOfMeasured(compared: Compared, { method, table }: Extract<Judged, { readonly by: 'measured' }>): Why {
   const law = formula(labels.formula, method === 's' ? words.measured.formulaS : words.measured.formulaSigma);
-  if (table === null) return { lines: [line(labels.rule, words.measured.points), law, ...reached(compared)], excerpt: null, sources: [{ text: words.measured.law, tag: 'memory' }, { text: words.points.plan, tag: 'computed' }] };
+  if (table === null) return { lines: [line(labels.rule, words.measured.points), law, ...reached(compared)], excerpt: null, sources: [{ text: words.measured.laws[method], tag: 'memory' }, { text: words.points.plan, tag: 'computed' }] };
   const { lotSize, level, startLetter, letter, severity, arrow, separate } = table;
   const aqlPercent = separate?.lower.aqlPercent ?? table.aqlPercent;
   return {
@@ -100,7 +100,7 @@ function whyOfMeasured(compared: Compared, { method, table }: Extract<Judged, { 
       line(labels.table, words.measured.tables(tradeLabels.severities[severity])), line(labels.column, words.measured.column(showFigure(aqlPercent))), ...(separate === undefined ? [] : [line(labels.rule, words.measured.other(showFigure(separate.upper.aqlPercent)))]), line(labels.arrow, arrow === 'none' ? tableWords.none(letter) : tableWords.down(startLetter, letter)), law, ...reached(compared),
     ],
     excerpt: null,
-    sources: [{ text: words.measured.letters, tag: 'memory' }, { text: words.measured.k, tag: 'memory' }, { text: words.measured.m, tag: 'memory' }, { text: words.measured.law, tag: 'computed' }],
+    sources: [{ text: words.measured.letters, tag: 'memory' }, { text: words.measured.k, tag: 'memory' }, { text: words.measured.m, tag: 'memory' }, { text: words.measured.laws[method], tag: 'memory' }, { text: words.risk.exact, tag: 'computed' }],
   };
 }
 

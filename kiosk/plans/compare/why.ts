@@ -49,13 +49,14 @@ function whyOfRisk(kind: RiskKind, compared: Compared, { settings, figures }: Wh
   const asn = measured ? risk.asnFixed : judged.by === 'sequential' ? risk.asnSequential : risk.asn;
   const lots = numberOf(settings.lots) ?? 0;
   const byLots = risk.lots(showFigure(lots));
-  const lines = (formulas: readonly string[], put: string | null): Why['lines'] => [
-    { label: labels.rule, text: law },
+  const lines = (formulas: readonly string[], put: string | null, rules: readonly string[]): Why['lines'] => [
+    ...[law, ...rules].map((text) => ({ label: labels.rule, text })),
     ...formulas.map((text) => ({ label: labels.formula, text, formula: true })),
     ...(put === null ? [] : [{ label: labels.inputs, text: put, formula: true }]),
   ];
-  const made = (formulas: readonly string[], put: string | null, source: string = risk.lawSource): Why => ({
-    lines: lines(formulas, put), excerpt: null, sources: [{ text: measured ? words.measured.law : source, tag: 'memory' }, { text: risk.exact, tag: 'computed' }],
+  const lawSource = measured ? words.measured.laws[judged.method] : risk.lawSource;
+  const made = (formulas: readonly string[], put: string | null, source: string | null = null, rules: readonly string[] = []): Why => ({
+    lines: lines(formulas, put, rules), excerpt: null, sources: [...(source === null || measured ? [{ text: lawSource, tag: 'memory' as const }] : []), ...(source === null ? [] : [{ text: source, tag: 'memory' as const }]), { text: risk.exact, tag: 'computed' }],
   });
   const expected = figures?.expected ?? null;
   const percent = (p: number): string => percentText(p, 4);
@@ -63,7 +64,7 @@ function whyOfRisk(kind: RiskKind, compared: Compared, { settings, figures }: Wh
     case 'producer': return made([risk.producer, accepted], figures?.producer == null ? null : risk.atAccepted(percent(figures.producer.p), percentText(1 - figures.producer.risk, 6)));
     case 'consumer': return made([risk.consumer, accepted], figures === null ? null : risk.atAccepted(percent(figures.tenPercent), '10'));
     case 'atLq': return made([risk.atLq, accepted], figures?.atLq == null ? null : risk.atAccepted(percent(figures.atLq.p), percentText(figures.atLq.risk, 6)));
-    case 'aoql': return made([risk.aoql, accepted], figures === null ? null : risk.at(percent(figures.aoql.at), `AOQ ${percentText(figures.aoql.aoql, 5)} %`), risk.aoqSource);
+    case 'aoql': return made([risk.aoql, accepted], figures === null ? null : risk.lotOf(showFigure(compared.lotSize), risk.at(percent(figures.aoql.at), `AOQ ${percentText(figures.aoql.aoql, 5)} %`)), risk.aoqSource, [risk.aoqSorted, ...(settings.model === 'hypergeometric' && !measured ? [risk.aoqOneLot] : [])]);
     case 'asnAtAql': return made([asn], figures?.producer == null || figures.asnAtAql === null ? null : asnPutIn(compared, settings, figures.producer.p, figures.asnAtAql), risk.asnSource);
     case 'acceptedExpected': return made([accepted], expected === null ? null : risk.atAccepted(percent(expected.p), percentText(expected.accepted, 6)));
     case 'asnExpected': return made([asn], expected === null ? null : asnPutIn(compared, settings, expected.p, expected.asn), risk.asnSource);

@@ -51,7 +51,7 @@ describe('a characteristic opens the comparison', () => {
     expect(first(counted({ rule: 'limitingQuality', lqPercent: { major: 3.15 }, consumerRisk: 0.1 }))).toEqual([['major', choiceOf('limitingQuality', { lq: '3.15', consumerRisk: '10' })]]);
   });
   it('with a plan for each of two limits where each has an AQL of its own, the lower first', () => {
-    const wide: Characteristic = { id: 'ic', name: 'Inscribed circle', method: 'micrometer', destructive: false, kind: 'measured', unit: 'mm', resolution: 0.001, limits: { lower: 1, upper: 2 }, sampling: { rule: 'variables', level: 'IV', aqlPercent: 1, separate: { lowerAqlPercent: 4, upperAqlPercent: 1 } } };
+    const wide: Characteristic = { id: 'ic', name: 'Inscribed circle', method: 'micrometer', destructive: false, kind: 'measured', unit: 'mm', decimals: 3, lower: 1, upper: 2, target: null, plausible: { least: 0, most: 3 }, gaugeKind: null, decisionRule: 'simple', entry: { how: 'direct' }, factor: null, pressTolerancePercent: null, sampling: { rule: 'variables', level: 'IV', aqlPercent: 1, separate: { lowerAqlPercent: 4, upperAqlPercent: 1 } } };
     const [link] = compareLinks(wide, 'P/1');
     const { choices } = reopened(link?.href ?? '');
     expect(choices).toEqual([choiceOf('variables', { aql: '4', aqlOther: '1' }), choiceOf('variables', { aql: '1', aqlOther: '4' })]);
