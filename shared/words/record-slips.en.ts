@@ -53,6 +53,7 @@ function movedWord(moved: Moved, { labels }: Speak): string {
 /** What switching states tell. */
 export const switchingSlipWords: WordsFor<SwitchingSlip, 'type', Said, [Speak]> = {
   switchingStarted: ({ rule, aqlPercent, class: each }, { format }) => only(`Began on normal inspection by ${rule}${each === null ? '' : `, ${each}`}, AQL ${format.number(aqlPercent)}`),
+  switchingRuleSet: ({ rule, aqlPercent }, { format }) => only(`The plan in force now asks for ${rule}, AQL ${format.number(aqlPercent)}: the severity stands, score and counts begin anew`),
   lotCounted: ({ event, counts, moved }, speak) => ({
     sentence: `Lot ${event.lot} ${event.accepted ? 'accepted' : 'not accepted'}: ${speak.format.count(event.found)} found in ${speak.format.count(event.sampleSize)}${counts ? '' : ', opened under another severity and not counted'}${movedWord(moved, speak)}`,
     lines: movedLines(moved, speak),

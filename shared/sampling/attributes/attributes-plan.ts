@@ -22,8 +22,8 @@ export type AttributesPlanRequest = SinglePlanRequest & {
  * sizes then belong to the letter reached. Where a table says to use a plan of fewer samples, that plan is used and `instead` says so. (The
  * standard also allows the double or multiple plan further down, where there is one; the smaller sample is taken here.)
  *
- * Samples that together reach the lot are cut: each to what is left, none beyond it, and the one that takes the last piece judges by the last
- * Ac and Re, for nothing remains to be drawn. A first sample that reaches the lot is then every piece on one look, as the standard asks;
+ * Samples that together reach the lot are cut: each to what is left, none beyond it, and the one that takes the last piece decides, for nothing
+ * remains to be drawn: by its own Re, with Ac = Re − 1 (derived; the standard asks for every piece and leaves the numbers open). A first sample that reaches the lot is then every piece on one look, as the standard asks;
  * where only a later one does, the earlier ones may still decide. A lot of one piece stands in no table: it is looked at and Ac is 0.
  * @param request lot size 1 … 1 000 000 000 pieces, level, AQL (one of AQLS), severity, samples
  * @throws OutsideDomain for a lot size, level or AQL the tables do not know
@@ -100,11 +100,11 @@ function followArrows(lines: readonly TableLine[], startLetter: CodeLetter, colu
 }
 
 function cutToLot(stages: readonly Stage[], lotSize: number): readonly Stage[] {
-  const last = stages.at(-1);
   const kept: Stage[] = [];
   let left = lotSize;
   for (const stage of stages) {
-    if (stage.sampleSize >= left) return last === undefined ? kept : [...kept, { ...last, sampleSize: left }];
+    const isLast = stage === stages.at(-1);
+    if (stage.sampleSize >= left) return [...kept, { sampleSize: left, ac: isLast ? stage.ac : stage.re - 1, re: stage.re }];
     kept.push(stage);
     left -= stage.sampleSize;
   }

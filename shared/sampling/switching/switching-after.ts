@@ -2,7 +2,8 @@ import { neverReached } from '../../ground/never-reached.ts';
 import { requireWhole } from '../../ground/outside-domain.ts';
 import type { Severity } from '../attributes/index.ts';
 import { limitNumber } from './limit-numbers.ts';
-import type { JudgedPlan, LotOutcome, MoveReason, SwitchingState } from './switching-state.ts';
+import { startSwitching } from './switching-state.ts';
+import type { JudgedPlan, LotOutcome, MoveReason, SwitchingRule, SwitchingState } from './switching-state.ts';
 
 /** A lot was judged. `original` is false for a lot that came back: it never counts. */
 export type LotJudged = {
@@ -24,7 +25,9 @@ export type SwitchingEvent =
   | LotJudged
   | { readonly type: 'steadySet'; readonly steady: boolean }
   | { readonly type: 'reducedAllowedSet'; readonly allowed: boolean }
-  | { readonly type: 'resumed' };
+  | { readonly type: 'resumed' }
+  /** The plan now in force asks for other rules or another AQL. */
+  | { readonly type: 'ruleSet'; readonly rule: SwitchingRule; readonly aqlPercent: number };
 
 const WINDOW_KEPT = 50; // lots; Table VIII never needs more than about 20 at the table's own sample sizes, and asking for more is a "may"
 const REDUCED_FROM_SCORE = 30;
@@ -52,6 +55,11 @@ export function switchingAfter(state: SwitchingState, event: SwitchingEvent): Sw
     }
     case 'resumed':
       return state.severity === 'discontinued' ? moved(state, 'tightened', 'resumedByAuthority', []) : state;
+    case 'ruleSet': {
+      // The severity stands, and with it the count that may end in discontinuation; what was earned towards another under the old numbers does not.
+      const { severity, steady, reducedAllowed, enteredBy, notAcceptedOnTightened } = state;
+      return { ...startSwitching(event.rule, event.aqlPercent), severity, steady, reducedAllowed, enteredBy, notAcceptedOnTightened };
+    }
     default: return neverReached(event);
   }
 }

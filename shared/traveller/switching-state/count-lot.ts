@@ -19,9 +19,9 @@ export function countForSwitching(pen: Pen, stream: string, gateId: string): voi
   for (const count of countsOf(pen, stream, gateId)) {
     // A class that was left open when another rejected has no verdict of its own to count.
     if (!count.event.original || !count.isDecided) continue;
-    const before = begun(pen, count, gateId);
-    // A lot opened under an earlier severity is kept on the thread but moves nothing: the rules speak of lots inspected under the present one.
-    const counts = before.state.severity === count.severity;
+    const before = ruled(pen, begun(pen, count, gateId), count, stream);
+    // A lot opened under an earlier severity, or under an earlier plan's rules, is kept on the thread but moves nothing: the rules speak of lots inspected under the present ones.
+    const counts = before.state.severity === count.severity && before.rule === count.rule && before.aqlPercent === count.aqlPercent;
     pen.write(count.stream, { type: 'lotCounted', event: count.event, counts, moved: counts ? moveOf(before, count.event) : null });
   }
 }
@@ -47,6 +47,17 @@ function begun(pen: Pen, count: Count, gateId: string): Switching {
   const [product = '', , characteristic = ''] = count.stream.slice('switching:'.length).split('/');
   pen.write(count.stream, { type: 'switchingStarted', product, gate: gateId, characteristic, class: count.class, rule: count.rule, aqlPercent: count.aqlPercent });
   return pen.find(count.stream, 'switching', 'switching');
+}
+
+/** Takes over rules and AQL of the plan in force with the first lot judged by them; a lot on an earlier version never takes them back. */
+function ruled(pen: Pen, there: Switching, { stream, rule, aqlPercent }: Count, lotStream: string): Switching {
+  if (there.rule === rule && there.aqlPercent === aqlPercent) return there;
+  const lot = pen.subject(lotStream);
+  const plan = lot.kind === 'lot' ? pen.state(streamName('plan', lot.plan)) : null;
+  const inForce = plan?.kind === 'plan' ? plan.versions.find((version) => version.inForce)?.planVersion : undefined;
+  if (lot.kind !== 'lot' || inForce !== lot.planVersion) return there;
+  pen.write(stream, { type: 'switchingRuleSet', rule, aqlPercent });
+  return pen.find(stream, 'switching', 'switching');
 }
 
 function countsOf(pen: Pen, stream: string, gateId: string): Count[] {

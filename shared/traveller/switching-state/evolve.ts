@@ -10,7 +10,7 @@ export function evolveSwitching(switching: Switching | null, slip: Slip<Switchin
   const { body, stream, version, at } = slip;
   if (switching === null) {
     if (body.type !== 'switchingStarted') throw new BrokenThread(`the thread of ${stream} begins with ${body.type}`);
-    return { kind: 'switching', stream, version, product: body.product, gate: body.gate, characteristic: body.characteristic, class: body.class, rule: body.rule, aqlPercent: body.aqlPercent, events: [], state: startSwitching(body.rule, body.aqlPercent), lastMove: null };
+    return { kind: 'switching', stream, version, product: body.product, gate: body.gate, characteristic: body.characteristic, class: body.class, rule: body.rule, aqlPercent: body.aqlPercent, begunWith: { rule: body.rule, aqlPercent: body.aqlPercent }, events: [], state: startSwitching(body.rule, body.aqlPercent), lastMove: null };
   }
   const next = { ...switching, version };
   const take = (events: readonly SwitchingEvent[], move: Move | null): Switching => ({
@@ -18,6 +18,7 @@ export function evolveSwitching(switching: Switching | null, slip: Slip<Switchin
   });
   switch (body.type) {
     case 'switchingStarted': throw new BrokenThread(`${stream} was started twice`);
+    case 'switchingRuleSet': return { ...take([{ type: 'ruleSet', rule: body.rule, aqlPercent: body.aqlPercent }], null), rule: body.rule, aqlPercent: body.aqlPercent };
     case 'lotCounted': return body.counts ? take([body.event], body.moved) : next;
     case 'lotRecounted': {
       const after = recounted(switching, body.event);
@@ -37,5 +38,5 @@ export function evolveSwitching(switching: Switching | null, slip: Slip<Switchin
 /** What counted and what follows from it, with this lot's verdict in the place of its earlier one. */
 export function recounted(switching: Switching, judged: Extract<SwitchingEvent, { type: 'lotJudged' }>): Pick<Switching, 'events' | 'state'> {
   const events = switching.events.map((event) => (event.type === 'lotJudged' && event.original && event.lot === judged.lot ? judged : event));
-  return { events, state: events.reduce(switchingAfter, startSwitching(switching.rule, switching.aqlPercent)) };
+  return { events, state: events.reduce(switchingAfter, startSwitching(switching.begunWith.rule, switching.begunWith.aqlPercent)) };
 }

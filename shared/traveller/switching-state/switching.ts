@@ -11,6 +11,8 @@ export interface Switching {
   readonly class: string | null;
   readonly rule: SwitchingRule;
   readonly aqlPercent: number;
+  /** Rule and AQL it began with; `rule` and `aqlPercent` are those of now. */
+  readonly begunWith: { readonly rule: SwitchingRule; readonly aqlPercent: number };
   /** All that counted, in order, so that a corrected verdict can be counted anew. */
   readonly events: readonly SwitchingEvent[];
   readonly state: SwitchingState;

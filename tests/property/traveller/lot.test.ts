@@ -134,7 +134,7 @@ describe('whatever is done to lots in whatever order', () => {
         if (verdict?.original !== true) expect(counted).toEqual([]);
         const recounted = slips.filter(({ body: { type } }) => type === 'lotRecounted' || type === 'skipRecounted');
         if (recounted.length > 0) expect(['correctReading', 'withdrawFinding']).toContain(command.type);
-        for (const { stream, body } of slips) if (/^(switching|skip):/.test(stream)) expect(['switchingStarted', 'lotCounted', 'lotRecounted', 'skipStarted', 'skipCounted', 'skipRecounted']).toContain(body.type);
+        for (const { stream, body } of slips) if (/^(switching|skip):/.test(stream)) expect(['switchingStarted', 'switchingRuleSet', 'lotCounted', 'lotRecounted', 'skipStarted', 'skipCounted', 'skipRecounted']).toContain(body.type);
       });
     }), { numRuns: 60 });
     expect(back, 'lots must have come back').toBeGreaterThan(0);

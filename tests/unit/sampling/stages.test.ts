@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { OutsideDomain } from '../../../shared/ground/outside-domain.ts';
-import { attributesPlan, judgeStages, stagesOf, tableNotes } from '../../../shared/sampling/attributes/index.ts';
+import { AQLS, attributesPlan, judgeStages, stagesOf, tableNotes } from '../../../shared/sampling/attributes/index.ts';
 import type { AttributesPlanRequest } from '../../../shared/sampling/attributes/index.ts';
+import { acceptanceAt } from '../../../shared/sampling/risk/index.ts';
 
 const planFor = (given: Partial<AttributesPlanRequest>) => attributesPlan({ lotSize: 1000, level: 'II', aqlPercent: 1.5, severity: 'normal', ...given });
 
@@ -62,14 +63,28 @@ describe('samples that reach the lot (decided here; the standard asks for every 
     expect(plan.stages).toEqual([{ sampleSize: 5, ac: 1, re: 2 }]);
   });
 
-  it('end a multiple plan at the sample that takes the last piece (Table IV-B, D at AQL 10: 2 each, to 2/3)', () => {
+  it('end a multiple plan at the sample that takes the last piece (Table IV-B, D at AQL 10: 2 each, #/2, #/2, 0/2 …): by the Re of that sample', () => {
     const plan = planFor({ lotSize: 5, level: 'III', aqlPercent: 10, samples: 'multiple', severity: 'tightened' });
-    expect(plan).toMatchObject({ letter: 'D', tableSampleSize: 14, sampleSize: 5, ac: 2, re: 3 });
-    expect(plan.stages).toEqual([{ sampleSize: 2, ac: null, re: 2 }, { sampleSize: 2, ac: null, re: 2 }, { sampleSize: 1, ac: 2, re: 3 }]);
+    expect(plan).toMatchObject({ letter: 'D', tableSampleSize: 14, sampleSize: 5, ac: 1, re: 2 });
+    expect(plan.stages).toEqual([{ sampleSize: 2, ac: null, re: 2 }, { sampleSize: 2, ac: null, re: 2 }, { sampleSize: 1, ac: 1, re: 2 }]);
   });
 
   it('look at the one piece of a lot of one', () => {
     expect(planFor({ lotSize: 1, samples: 'multiple' })).toMatchObject({ sampleSize: 1, ac: 0, re: 1, everyPiece: true, table: 'II-A' });
+  });
+});
+
+describe('samples cut by a small lot', () => {
+  it.each(['double', 'multiple'] as const)('never accept more on tightened than on normal: %s, every lot to 24 pieces, every AQL to 10', (samples) => {
+    for (let lotSize = 2; lotSize <= 24; lotSize += 1) {
+      for (const aqlPercent of AQLS.filter((aql) => aql <= 10)) {
+        const [normal, tightened] = (['normal', 'tightened'] as const).map((severity) => ({ stages: stagesOf(planFor({ lotSize, level: 'II', aqlPercent, samples, severity })) }));
+        if (normal === undefined || tightened === undefined) throw new Error('no plan');
+        for (let nonconforming = 0; nonconforming <= lotSize; nonconforming += 1) {
+          expect(acceptanceAt(tightened, lotSize, nonconforming), `${lotSize} pieces, AQL ${aqlPercent}, ${nonconforming} nonconforming`).toBeLessThanOrEqual(acceptanceAt(normal, lotSize, nonconforming) + 1e-12);
+        }
+      }
+    }
   });
 });
 

@@ -99,6 +99,7 @@ export const sampleSlips: { readonly [Type in SlipBody['type']]: Extract<SlipBod
   batchUsed: { type: 'batchUsed', lot: 'L26-0417' },
   chargeOpened: { type: 'chargeOpened', charge: 'F26-031', kind: 'furnace', specification: { id: 'GR10', name: 'Grade 10' }, plan: 'FURN', planVersion: 1, route, programme: 'S1', equipment: 'Furnace 2', members: [{ lot: 'L26-0417', pieces: 1000, places: ['Level 2'] }], demo: true },
   switchingStarted: { type: 'switchingStarted', product: 'P-100', gate: 'final', characteristic: 'look', class: 'major', rule: 'ISO 2859-1', aqlPercent: 0.65 },
+  switchingRuleSet: { type: 'switchingRuleSet', rule: 'MIL-STD-105E', aqlPercent: 0.65 },
   lotCounted: { type: 'lotCounted', event: counting, counts: true, moved },
   lotRecounted: { type: 'lotRecounted', event: counting, moved: null },
   switchingSet: { type: 'switchingSet', steady: true, reducedAllowed: false, reason: 'capability shown', moved: null },
