@@ -2,6 +2,7 @@ import { requireFinite, requireWhole } from '../../ground/outside-domain.ts';
 import { betaTails, splitAt } from './beta.ts';
 import { deviance } from './deviance.ts';
 import { exactProduct } from './exact-product.ts';
+import { fromNone, isNearNone } from './from-none.ts';
 import { stirlingFactor } from './stirling-factor.ts';
 import { tailSum } from './tail-sum.ts';
 
@@ -23,14 +24,18 @@ export function binomialExactly(k: number, n: number, p: number): number {
 export function binomialAtMost(k: number, n: number, p: number): number {
   requireDomain(k, n, p);
   if (k < 0) return 0;
-  return k >= n ? 1 : tails(k, n, p).atMost;
+  if (k >= n) return 1;
+  const logNone = n * Math.log1p(-p);
+  return isNearNone(k, logNone) ? fromNone(Math.exp(logNone), k, n, p / (1 - p), 'atMost') : tails(k, n, p).atMost;
 }
 
 /** Probability of more than k nonconforming: what binomialAtMost leaves, without the loss of digits that 1 − P would bring. */
 export function binomialMoreThan(k: number, n: number, p: number): number {
   requireDomain(k, n, p);
   if (k < 0) return 1;
-  return k >= n ? 0 : tails(k, n, p).moreThan;
+  if (k >= n) return 0;
+  const logNone = n * Math.log1p(-p);
+  return isNearNone(k, logNone) ? fromNone(Math.exp(logNone), k, n, p / (1 - p), 'moreThan') : tails(k, n, p).moreThan;
 }
 
 function requireDomain(k: number, n: number, p: number): void {

@@ -1,4 +1,5 @@
 import { requireFinite, requireWhole } from '../../ground/outside-domain.ts';
+import { fromNone, isNearNone } from './from-none.ts';
 import { gammaFront, gammaTails } from './gamma.ts';
 
 /**
@@ -17,13 +18,15 @@ export function poissonExactly(k: number, mean: number): number {
 /** Probability of k nonconformities or fewer; arguments as for poissonExactly. */
 export function poissonAtMost(k: number, mean: number): number {
   requireDomain(k, mean);
-  return k < 0 ? 0 : gammaTails(k + 1, mean).above;
+  if (k < 0) return 0;
+  return isNearNone(k, -mean) ? fromNone(Math.exp(-mean), k, null, mean, 'atMost') : gammaTails(k + 1, mean).above;
 }
 
 /** Probability of more than k nonconformities: what poissonAtMost leaves, without the loss of digits that 1 − P would bring. */
 export function poissonMoreThan(k: number, mean: number): number {
   requireDomain(k, mean);
-  return k < 0 ? 1 : gammaTails(k + 1, mean).below;
+  if (k < 0) return 1;
+  return isNearNone(k, -mean) ? fromNone(Math.exp(-mean), k, null, mean, 'moreThan') : gammaTails(k + 1, mean).below;
 }
 
 function requireDomain(k: number, mean: number): void {
