@@ -29,7 +29,7 @@ export const planCompareWords = {
   brief: {
     sample: (n: string) => `n ${n}`, numbers: (ac: string, re: string) => `Ac ${ac} · Re ${re}`, k: (k: string) => `k ${k}`, m: (percent: string) => `M ${percent} %`, upTo: (n: string) => `n to ${n}`,
     lines: (h1: string, h2: string, slope: string) => `h₁ ${h1} · h₂ ${h2} · slope ${slope}`, plus: ' + ', times: (count: string, n: string) => `${count} × ${n}`, then: ', ', notYet: '#',
-    direct: (letter: string) => `Letter ${letter}, no arrow`, down: (from: string, to: string) => `Letter ${from} ↓ ${to}: arrow down`, up: (from: string, to: string) => `Letter ${from} ↑ ${to}: arrow up`, worked: 'Worked out, no table', everyPiece: 'every piece of the lot',
+    direct: (letter: string) => `Letter ${letter}, no arrow`, down: (from: string, to: string) => `Letter ${from} ↓ ${to}: arrow down`, up: (from: string, to: string) => `Letter ${from} ↑ ${to}: arrow up`, worked: 'Worked out, no table', everyPiece: 'every piece of the lot', allOfIt: 'Every piece of the lot',
   },
   notes: {
     reducedFromTableIIC: 'Reduced numbers from MIL-STD-105E Table II-C, written from memory; the later standard’s table could not be confirmed.', doubleFromMemory: 'Double tables III written from memory and checked by computation only: unconfirmed.',

@@ -63,7 +63,7 @@ export function briefNumbers(compared: Compared): readonly string[] {
 /** Which letter, and which arrow moved it from where. */
 export function briefWay({ judged }: Compared): string {
   const table = judged.by === 'table' ? judged.plan : judged.by === 'measured' ? judged.table : null;
-  if (table === null) return (judged.by === 'isolated' || judged.by === 'measured') && judged.plan.everyPiece ? words.brief.everyPiece : words.brief.worked;
+  if (table === null) return (judged.by === 'isolated' || judged.by === 'measured') && judged.plan.everyPiece ? words.brief.allOfIt : words.brief.worked;
   const { startLetter, letter, arrow, everyPiece } = table;
   const way = arrow === 'down' ? words.brief.down(startLetter, letter) : arrow === 'up' ? words.brief.up(startLetter, letter) : words.brief.direct(letter);
   return everyPiece ? `${way}; ${words.brief.everyPiece}` : way;
