@@ -14,7 +14,7 @@ export const planFaults: Readonly<Record<PlanFault, string>> = {
   guardedWorkedOut: 'a value that is worked out is judged by simple acceptance', codeTwice: 'each nonconformity has a code of its own',
   worstNotOnScale: 'the worst accepted rating stands on the scale', attributesNotForLot: 'attributes plans are for lots of pieces', noAql: 'at least one class has an AQL, a limiting quality or two risk points',
   attributesAql: 'AQL in percent nonconforming is one of the preferred values 0.010 to 10', classWithoutAql: 'every nonconformity belongs to a class that the rule judges',
-  nonconformitiesAql: 'AQL in nonconformities per 100 is one of the preferred values 0.010 to 1000', skipLotCritical: 'lots are not passed over where a critical class is judged',
+  nonconformitiesAql: 'AQL in nonconformities per 100 is one of the preferred values 0.010 to 1000', skipLotNumbers: 'lots are passed over after 1 to 1,000 accepted in a row, and one in 2 to 1,000 is inspected', skipLotCritical: 'lots are not passed over where a critical class is judged',
   ownTable: 'the table named is for another severity or another number of samples', limitingQuality: 'limiting quality lies above 0 and below 100 percent, the consumer’s risk is a fraction from 0.001 to 0.5',
   riskPoints: 'p1 lies below p2, and the risks are fractions from 0.0001 to 0.5, together below 1',
   noDesign: 'no plan small enough passes through both points; they lie too close together', variablesSides: 'an AQL for each limit needs both limits and no risk points, and the rule’s AQL is the smaller of the two',

@@ -3,5 +3,5 @@ export type PlanFault =
   | 'noGate' | 'verdictFromElsewhere' | 'characteristicsElsewhere' | 'noCharacteristic' | 'nobodyMayWork' | 'twice' | 'otherSubject'
   | 'pressLimitsNotForLot' | 'everyPieceWorkedOut' | 'noLimit' | 'limitsCrossed' | 'plausibleEmpty' | 'guardedWorkedOut' | 'codeTwice' | 'worstNotOnScale'
   | 'attributesNotForLot' | 'noAql' | 'attributesAql' | 'classWithoutAql' | 'variablesNotForLot' | 'variablesAql' | 'fixedTooFew' | 'barrelsElsewhere'
-  | 'nonconformitiesAql' | 'skipLotCritical' | 'ownTable' | 'limitingQuality' | 'riskPoints' | 'noDesign' | 'variablesSides' | 'variablesForm'
+  | 'nonconformitiesAql' | 'skipLotCritical' | 'skipLotNumbers' | 'ownTable' | 'limitingQuality' | 'riskPoints' | 'noDesign' | 'variablesSides' | 'variablesForm'
   | 'positionsElsewhere' | 'weighingNotForLot' | 'intervalNotForLot' | 'tooFewDecimals';

@@ -65,7 +65,10 @@ function countedFault(rule: CountedRule, classesFound: readonly FindingClass[]):
     case 'attributes': {
       const most = rule.counts === 'nonconformities' ? Infinity : 10;
       if (judged.some((each) => !AQLS.includes(rule.aqlPercent[each] ?? 0) || (rule.aqlPercent[each] ?? 0) > most)) return most === 10 ? 'attributesAql' : 'nonconformitiesAql';
-      return rule.skipLot !== undefined && judged.includes('critical') ? 'skipLotCritical' : null;
+      if (rule.skipLot === undefined) return null;
+      const { clearance, oneIn } = rule.skipLot;
+      if (!whole(clearance, 1, 1000) || !whole(oneIn, 2, 1000)) return 'skipLotNumbers';
+      return judged.includes('critical') ? 'skipLotCritical' : null;
     }
     case 'limitingQuality': case 'zeroAcceptance':
       return judged.every((each) => between(rule.lqPercent[each] ?? 0, 0, 100)) && rule.consumerRisk >= 0.001 && rule.consumerRisk <= 0.5 ? null : 'limitingQuality';
@@ -94,6 +97,10 @@ function areRiskPoints(points: RiskPoints | undefined): boolean {
   if (points === undefined) return false;
   const { p1Percent, producerRisk, p2Percent, consumerRisk } = points;
   return between(p1Percent, 0, 100) && between(p2Percent, p1Percent, 100) && [producerRisk, consumerRisk].every((risk) => risk >= 0.0001 && risk <= 0.5) && producerRisk + consumerRisk < 1;
+}
+
+function whole(value: number, least: number, most: number): boolean {
+  return Number.isInteger(value) && value >= least && value <= most;
 }
 
 function between(value: number, above: number, below: number): boolean {

@@ -127,6 +127,7 @@ describe('lots passed over', () => {
     expect([next(), next(), next(), next()]).toEqual(['inspected', 'inspected', 'inspected', 'inspected']);
     expect(state().state.skipping).toBe(true);
     expect(() => counting(plant, byAql({ critical: 0.15, major: 1 }, { skipLot: { clearance: 3, oneIn: 4 } }))).toThrow('skipLotCritical');
+    for (const skipLot of [{ clearance: 0, oneIn: 4 }, { clearance: 3, oneIn: 1 }, { clearance: 2.5, oneIn: 4 }]) expect(() => counting(plant, byAql({ major: 1 }, { skipLot }))).toThrow('skipLotNumbers');
   });
 
   it('are counted from the start again when the plan asks for another run', () => {
