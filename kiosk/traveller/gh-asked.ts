@@ -12,6 +12,7 @@ import { partStyles } from '../parts/part-styles.ts';
 import { travellerPath } from '../shell/routes.ts';
 import type { AskedNow } from './asked-now.ts';
 import { travellerWords } from './speak.ts';
+import './gh-before-work.ts';
 import './work/gh-confirm-work.ts';
 import './work/gh-count-work.ts';
 import './work/gh-grade-work.ts';
@@ -82,6 +83,7 @@ export class GhAsked extends LitElement {
     const words = travellerWords().open;
     const { refusal } = this;
     return html`${refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${refusal.happened} .kept=${refusal.kept} .next=${refusal.next} .dismiss=${travellerWords().dismiss} @notice-dismissed=${() => (this.refusal = null)}></gh-notice>`}
+      ${subject.kind === 'lot' ? html`<gh-before-work .lot=${subject} .gate=${gate}></gh-before-work>` : nothing}
       <gh-demand .context=${subject.id} .demand=${words.demand(gate.name)} .hint=${[words.hint(gate.bench), ...(gate.attempt === 0 ? [] : [words.again(gate.attempt + 1)])].join(' ')}>
         <gh-button kind="primary" ?busy=${this.opening} busy-word=${words.busy} @click=${() => void this.openGate(subject, gate)}>${words.key(gate.name)}</gh-button>
       </gh-demand>`;

@@ -60,7 +60,10 @@ export class BenchLists {
     const rows = prepared<string[], Row>(this.#db, `SELECT ${columns} FROM subject WHERE ${where} LIMIT ${mostRows}`).all(...values);
     return rows.map(({ product, openSeverity, demo, ...row }) => {
       const inForce = product === null || row.gate === null ? undefined : severities.get(`${product}/${row.gate}`);
-      const severity = openSeverity ?? inForce?.severity ?? 'normal';
+      // A lot that came back goes on normal where the stream is reduced, on tightened where it is discontinued.
+      const again = openSeverity === null && row.attempt > 0;
+      const stream = again && inForce?.severity === 'reduced' ? 'normal' : again && inForce?.severity === 'discontinued' ? 'tightened' : inForce?.severity;
+      const severity = openSeverity ?? stream ?? 'normal';
       const severityLots = severity !== 'normal' && severity === inForce?.severity ? inForce.lots : [];
       return { ...row, severity, severityLots, discontinued: severity === 'discontinued', demo: demo === 1 };
     });

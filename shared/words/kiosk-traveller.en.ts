@@ -25,7 +25,7 @@ export const kioskTravellerWords = {
     inCharge: (gate: string, charge: string) => ({ demand: `In charge ${charge}`, hint: `${gate} is worked there; its verdict will stand here.` }),
     openCharge: 'Open the charge',
   },
-  open: { demand: (gate: string) => `Start ${gate}`, key: (gate: string) => `Start ${gate}`, hint: (bench: string) => `Worked at ${bench}.`, again: (attempt: number) => `Attempt ${attempt}: this is a re-inspection.`, busy: 'Drawing the sample' },
+  open: { demand: (gate: string) => `Start ${gate}`, key: (gate: string) => `Start ${gate}`, hint: (bench: string) => `Worked at ${bench}.`, again: (attempt: number) => `Attempt ${attempt}: this is a re-inspection.`, busy: 'Drawing the sample', stands: (what: string, why: string, lots: string) => `${what}${why === '' ? '' : `: ${why}`}${lots === '' ? '' : ` (${lots})`}`, mayPass: (oneIn: number, lots: string) => `Skip-lot: one lot in ${oneIn} is inspected${lots === '' ? '' : `, after ${lots} were accepted`}. The dice fall when the gate is started.` },
   nothing: { demand: 'Nothing is asked here now', hint: '' },
   release: { demand: 'All gates passed', hint: 'A releaser signs at the release desk.', key: 'Go to the release desk' },
   pack: { demand: 'Released', hint: 'Pieces are left to be packed.', key: 'Go to the packing desk' },

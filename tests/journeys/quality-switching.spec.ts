@@ -22,6 +22,10 @@ test('a lot on tightened says so before work starts, with the lots that caused i
   await expect(row).toContainText(`${lot(31)} and ${lot(33)}`);
   await inspector.accessible();
   await inspector.picture('bench-tightened');
+  await engineer.page.goto(`/traveller/lot/${lot(34)}`);
+  await expect(engineer.page.getByRole('listitem').filter({ hasText: 'two of five or fewer lots in a row were not accepted' })).toContainText(`${lot(31)} and ${lot(33)}`);
+  await engineer.accessible();
+  await engineer.picture('before-work');
   await inspector.tap(row);
   await expect(button(inspector, 'All 125 are good')).toBeVisible();
   await expect(inspector.page.getByText('Tightened', { exact: true }).first()).toBeVisible();
