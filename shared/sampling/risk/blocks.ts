@@ -29,7 +29,9 @@ export function blocksOf(plan: Judging, curtailed = false): Blocks {
 
 /** Pieces of all samples together. */
 export function piecesOf(stages: readonly Stage[]): number {
-  return stages.reduce((sum, { sampleSize }) => sum + sampleSize, 0);
+  let pieces = 0;
+  for (const { sampleSize } of stages) pieces += sampleSize;
+  return pieces;
 }
 
 function requireSoundStages(stages: readonly Stage[]): void {

@@ -4,7 +4,8 @@ import type { Judging } from './blocks.ts';
 import { qualityOf, sourceOf } from './model.ts';
 import type { RiskModel } from './model.ts';
 import { lotFor, outgoingOf, totalInspectionOf } from './outgoing.ts';
-import { acceptedOf, outcomesOf } from './outcomes.ts';
+import { acceptedOf, outcomesFrom } from './outcomes.ts';
+import { walker } from './walk.ts';
 
 /** One point of a plan's curves. `p` and `aoq` are fractions (Poisson: per piece); `asn` and `ati` pieces per lot. */
 export interface CurvePoint {
@@ -34,15 +35,17 @@ export function ocCurve(
   if (from >= to) throw new OutsideDomain('from', 'less than to', from);
   const blocks = blocksOf(plan);
   const lot = lotFor(lotSize, model);
+  const walkAt = walker(blocks);
   const curve: CurvePoint[] = [];
   for (let at = 0; at < points; at += 1) {
     const source = sourceOf(model, at === points - 1 ? to : from + ((to - from) * at) / (points - 1));
     const p = qualityOf(source);
     if (p === curve.at(-1)?.p) continue;
-    const reached = outcomesOf(blocks, source);
+    const walked = walkAt(source);
+    const reached = outcomesFrom(walked);
     curve.push({
       p, accepted: acceptedOf(reached), rejected: reached.rejected, asn: reached.averageSampleNumber,
-      aoq: outgoingOf(blocks, lot, source, reached), ati: lot === null ? null : totalInspectionOf(reached, lot),
+      aoq: outgoingOf(blocks, lot, source, walked), ati: lot === null ? null : totalInspectionOf(reached, lot),
     });
   }
   return curve;

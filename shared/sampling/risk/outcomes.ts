@@ -3,7 +3,7 @@ import type { Blocks, Judging } from './blocks.ts';
 import { lotOf, sourceOf } from './model.ts';
 import type { RiskModel, Source } from './model.ts';
 import { walk } from './walk.ts';
-import type { StageOutcome } from './walk.ts';
+import type { StageOutcome, Walked } from './walk.ts';
 
 /** How lots of one quality fare under a plan, as fractions 0 … 1. Accepted, accepted in the gap and rejected add up to 1. */
 export interface Outcomes {
@@ -59,14 +59,17 @@ export function averageSampleNumber(plan: Judging, model: RiskModel, p: number, 
 
 /** `outcomes` of a plan laid out before. */
 export function outcomesOf(blocks: Blocks, source: Source): Outcomes {
-  const { byStage, acceptedInGap, averageSampleNumber: average } = walk(blocks, source);
-  return {
-    accepted: byStage.reduce((sum, stage) => sum + stage.accepted, 0),
-    acceptedInGap,
-    rejected: byStage.reduce((sum, stage) => sum + stage.rejected, 0),
-    byStage,
-    averageSampleNumber: average,
-  };
+  return outcomesFrom(walk(blocks, source));
+}
+
+/** What a walk adds up to. */
+export function outcomesFrom({ byStage, acceptedInGap, averageSampleNumber: average }: Walked): Outcomes {
+  let [accepted, rejected] = [0, 0];
+  for (const stage of byStage) {
+    accepted += stage.accepted;
+    rejected += stage.rejected;
+  }
+  return { accepted, acceptedInGap, rejected, byStage, averageSampleNumber: average };
 }
 
 /** All that is accepted, the gap too. */

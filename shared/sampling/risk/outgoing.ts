@@ -3,8 +3,11 @@ import { blocksOf, piecesOf } from './blocks.ts';
 import type { Blocks, Judging } from './blocks.ts';
 import { LARGEST_LOT, lotOf, qualityOf, requireFits, sourceOf } from './model.ts';
 import type { RiskModel, Source } from './model.ts';
-import { acceptedOf, outcomesOf } from './outcomes.ts';
+import { acceptedOf, outcomesFrom, outcomesOf } from './outcomes.ts';
 import type { Outcomes } from './outcomes.ts';
+import { shortWalker } from './walk-short.ts';
+import { walk } from './walk.ts';
+import type { Walked } from './walk.ts';
 
 /**
  * Average outgoing quality: the fraction nonconforming (Poisson: nonconformities per piece) in the lots that leave, when every rejected lot
@@ -41,20 +44,28 @@ export function lotFor(lotSize: number | null, model: RiskModel): number | null 
 
 /** `averageTotalInspection` from outcomes known before. */
 export function totalInspectionOf({ byStage, acceptedInGap, rejected }: Outcomes, lotSize: number): number {
-  const accepted = byStage.reduce((sum, stage) => sum + stage.pieces * stage.accepted, 0);
-  return accepted + (byStage.at(-1)?.pieces ?? 0) * acceptedInGap + lotSize * rejected;
+  let [looked, pieces] = [0, 0];
+  for (const stage of byStage) {
+    pieces = stage.pieces;
+    looked += pieces * stage.accepted;
+  }
+  return looked + pieces * acceptedInGap + lotSize * rejected;
 }
 
-/** `averageOutgoingQuality` of a plan laid out before; `known`, where they are, saves reckoning a process's outcomes again. */
-export function outgoingOf(blocks: Blocks, lotSize: number | null, source: Source, known?: Outcomes): number {
+/** `averageOutgoingQuality` of a plan laid out before; `known`, where it is, saves walking again. */
+export function outgoingOf(blocks: Blocks, lotSize: number | null, source: Source, known?: Walked): number {
   const pieces = piecesOf(blocks.stages);
   if (lotSize !== null) requireFits(pieces, lotSize);
   const quality = qualityOf(source);
   if (quality === 0) return 0;
-  const passed = source.kind === 'hypergeometric' ? passedInLot(blocks, source.lotSize, source.nonconforming) : (known ?? outcomesOf(blocks, source));
+  const isLot = source.kind === 'hypergeometric';
+  const walked = known ?? (isLot ? shortWalker(blocks)?.(source) : walk(blocks, source)) ?? null;
+  if (isLot && walked !== null && walked.left !== null) return walked.left / source.lotSize;
+  const passed = isLot ? passedInLot(blocks, source.lotSize, source.nonconforming) : walked && outcomesFrom(walked);
   if (passed === null) return 0;
   if (lotSize === null) return quality * acceptedOf(passed);
-  const left = passed.byStage.reduce((sum, { pieces: looked, accepted }) => sum + ((lotSize - looked) / lotSize) * accepted, 0);
+  let left = 0;
+  for (const { pieces: looked, accepted } of passed.byStage) left += ((lotSize - looked) / lotSize) * accepted;
   return quality * (left + ((lotSize - pieces) / lotSize) * passed.acceptedInGap);
 }
 

@@ -2,13 +2,14 @@ import { requireWhole } from '../../ground/outside-domain.ts';
 import { blocksOf } from './blocks.ts';
 import { requireFits, sourceOf } from './model.ts';
 import type { RiskModel } from './model.ts';
-import { acceptedOf, outcomesOf } from './outcomes.ts';
+import { acceptedOf, outcomesFrom } from './outcomes.ts';
 import type { Outcomes } from './outcomes.ts';
 import { lotFor, outgoingOf } from './outgoing.ts';
 import { runOnNormal } from './road-to-reduced.ts';
 import type { Run } from './road-to-reduced.ts';
 import { judgingOn } from './scheme.ts';
 import type { Scheme } from './scheme.ts';
+import { walk } from './walk.ts';
 
 /** Shares of lots in the long run, fractions that add up to 1. */
 export interface SchemeShares {
@@ -51,8 +52,8 @@ export function schemeBehaviour(scheme: Scheme, model: RiskModel, p: number): Sc
   const on = (severity: 'normal' | 'tightened' | 'reduced'): Fared => {
     const blocks = blocksOf(judgingOn(scheme, severity));
     if (lotSize !== null) requireFits(scheme.plans[severity].sampleSize, lotSize);
-    const outcomes = outcomesOf(blocks, source);
-    return { outcomes, outgoing: outgoingOf(blocks, lotSize, source, outcomes) };
+    const walked = walk(blocks, source);
+    return { outcomes: outcomesFrom(walked), outgoing: outgoingOf(blocks, lotSize, source, walked) };
   };
   const fared = { normal: on('normal'), tightened: on('tightened'), reduced: on('reduced') };
   const run = runOnNormal(scheme, source, fared.normal.outcomes.rejected);

@@ -5,6 +5,7 @@ import { drawingOf } from './drawing.ts';
 import type { Drawing } from './drawing.ts';
 import { requireFits } from './model.ts';
 import type { Source } from './model.ts';
+import { shortWalker } from './walk-short.ts';
 
 /** What one sample decides, as shares of all lots. `pieces` is what was looked at in all by its end, where nothing stops sooner. */
 export interface StageOutcome {
@@ -17,15 +18,30 @@ export interface Walked {
   readonly byStage: readonly StageOutcome[];
   readonly acceptedInGap: number;
   readonly averageSampleNumber: number;
+  /** Nonconforming pieces left, on average, in one lot that is accepted, those rejected counting as 0; null where this was not followed. */
+  readonly left: number | null;
+}
+
+/** A plan made ready to be followed at one quality after another. @throws OutsideDomain when the plan may look at more pieces than the lot has */
+export function walker(blocks: Blocks): (source: Source) => Walked {
+  const short = shortWalker(blocks);
+  const pieces = piecesOf(blocks.stages);
+  return (source) => {
+    if (source.kind === 'hypergeometric') requireFits(pieces, source.lotSize);
+    return short?.(source) ?? walkAny(blocks, source);
+  };
+}
+
+/** `walker` for one quality. */
+export function walk(blocks: Blocks, source: Source): Walked {
+  return walker(blocks)(source);
 }
 
 /**
  * Follows a plan sample by sample. Only the counts that leave the verdict open are carried, each with its probability; whatever decides is
  * added to its outcome through a tail, so nothing is ever found by subtraction.
- * @throws OutsideDomain when the plan may look at more pieces than the lot has
  */
-export function walk({ stages, stops }: Blocks, source: Source): Walked {
-  if (source.kind === 'hypergeometric') requireFits(piecesOf(stages), source.lotSize);
+export function walkAny({ stages, stops }: Blocks, source: Source): Walked {
   const byStage: StageOutcome[] = [];
   let open: ReadonlyMap<number, number> = new Map([[0, 1]]);
   let [drawn, averageSampleNumber] = [0, 0];
@@ -43,7 +59,7 @@ export function walk({ stages, stops }: Blocks, source: Source): Walked {
     drawn += stage.sampleSize;
     byStage.push({ pieces: drawn, accepted, rejected });
   }
-  return { byStage, acceptedInGap: sumOf(open.values()), averageSampleNumber };
+  return { byStage, acceptedInGap: sumOf(open.values()), averageSampleNumber, left: null };
 }
 
 /** Which counts a sample leaves open, with their shares, from those it began with. After the last sample: the gap of a reduced plan. */
