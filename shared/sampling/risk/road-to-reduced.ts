@@ -42,12 +42,11 @@ function byScore(plan: AttributesPlan, kinds: readonly AcceptedKind[], rejected:
   let [scoring, unscored] = [0, 0];
   let needed: number | null = null;
   for (const kind of kinds) {
-    const event = lotJudged(plan, kind);
-    if (switchingAfter(approved(), event).score > 0) {
+    const lots = lotsToReduced(plan, kind);
+    if (lots === null) unscored += kind.share;
+    else {
       scoring += kind.share;
-      needed ??= lotsToReduced(event);
-    } else {
-      unscored += kind.share;
+      needed ??= lots;
     }
   }
   if (needed === null) return null;
@@ -69,8 +68,23 @@ function approved(): SwitchingState {
   return { ...startSwitching('ISO 2859-1'), steady: true, reducedAllowed: true };
 }
 
-/** How many lots like this one, in a row from the start, lead to reduced inspection. */
-function lotsToReduced(event: LotJudged): number {
+/** What the rules said of a plan's lots before, by the sample that decided and the number found: it does not depend on the quality. */
+const asked = new WeakMap<AttributesPlan, Map<string, number | null>>();
+
+/** How many lots like this one, in a row from the start, lead to reduced inspection; null where such a lot does not score. */
+function lotsToReduced(plan: AttributesPlan, kind: AcceptedKind): number | null {
+  const answers = asked.get(plan) ?? new Map<string, number | null>();
+  asked.set(plan, answers);
+  const which = `${kind.stage}/${kind.found}`;
+  const known = answers.get(which);
+  if (known !== undefined) return known;
+  const event = lotJudged(plan, kind);
+  const answer = switchingAfter(approved(), event).score > 0 ? inARow(event) : null;
+  answers.set(which, answer);
+  return answer;
+}
+
+function inARow(event: LotJudged): number {
   let [state, lots] = [approved(), 0];
   while (state.severity === 'normal') {
     state = switchingAfter(state, event);
