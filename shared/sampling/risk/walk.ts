@@ -43,47 +43,71 @@ export function walk(blocks: Blocks, source: Source): Walked {
  */
 export function walkAny({ stages, stops }: Blocks, source: Source): Walked {
   const byStage: StageOutcome[] = [];
-  let open: ReadonlyMap<number, number> = new Map([[0, 1]]);
+  const drawingAfter = drawings(source);
+  let open = AT_THE_START;
   let [drawn, averageSampleNumber] = [0, 0];
   for (const [at, stage] of stages.entries()) {
     const stopsHere = stops === 'always' || (stops === 'afterFirst' && at > 0);
-    const drawingAfter = drawings(source, stage.sampleSize, drawn);
+    const { sampleSize, ac, re } = stage;
     let [accepted, rejected] = [0, 0];
-    for (const [found, share] of open) {
-      const drawing = drawingAfter(found);
-      if (stage.ac !== null && stage.ac >= found) accepted += share * drawing.atMost(stage.ac - found);
-      rejected += share * drawing.moreThan(stage.re - 1 - found);
-      averageSampleNumber += share * (stopsHere ? drawing.piecesUntil(stage.re - found) : stage.sampleSize);
+    for (let place = 0; place < open.shares.length; place += 1) {
+      const share = open.shares[place] ?? 0;
+      if (share === 0) continue;
+      const found = open.from + place;
+      const drawing = drawingAfter(sampleSize, drawn, found);
+      if (ac !== null && ac >= found) accepted += share * drawing.atMost(ac - found);
+      if (source.kind !== 'poisson' && re - found > sampleSize) {
+        averageSampleNumber += share * sampleSize;
+        continue;
+      }
+      rejected += share * drawing.moreThan(re - 1 - found);
+      averageSampleNumber += share * (stopsHere ? drawing.piecesUntil(re - found) : sampleSize);
     }
-    open = stillOpen(open, stage, source, drawn);
-    drawn += stage.sampleSize;
+    open = stillOpen(open, stage, source, drawn, drawingAfter);
+    drawn += sampleSize;
     byStage.push({ pieces: drawn, accepted, rejected });
   }
-  return { byStage, acceptedInGap: sumOf(open.values()), averageSampleNumber, left: null };
+  return { byStage, acceptedInGap: open.shares.reduce((sum, share) => sum + share, 0), averageSampleNumber, left: null };
 }
+
+/** The counts that leave the verdict open, from the lowest on, with the share of all lots that has each. */
+export interface Open {
+  readonly from: number;
+  readonly shares: Float64Array;
+}
+
+export const AT_THE_START: Open = { from: 0, shares: Float64Array.of(1) };
 
 /** Which counts a sample leaves open, with their shares, from those it began with. After the last sample: the gap of a reduced plan. */
-export function stillOpen(open: ReadonlyMap<number, number>, stage: Stage, source: Source, drawn: number): ReadonlyMap<number, number> {
-  const after = new Map<number, number>();
-  const least = (stage.ac ?? -1) + 1;
-  if (stage.re <= least) return after;
-  const drawingAfter = drawings(source, stage.sampleSize, drawn);
-  for (const [found, share] of open) {
-    const most = source.kind === 'poisson' ? stage.re - 1 : Math.min(stage.re - 1, found + stage.sampleSize);
-    const run = drawingAfter(found).run(most - found);
-    for (let count = Math.max(least, found); count <= most; count += 1) {
-      const added = share * (run[count - found] ?? 0);
-      if (added > 0) after.set(count, (after.get(count) ?? 0) + added);
-    }
+export function stillOpen({ from, shares }: Open, { sampleSize, ac, re }: Stage, source: Source, drawn: number, drawingAfter: DrawingAfter): Open {
+  const least = Math.max((ac ?? -1) + 1, from);
+  const highest = source.kind === 'poisson' ? re - 1 : Math.min(re - 1, from + shares.length - 1 + sampleSize);
+  const after = new Float64Array(Math.max(0, highest + 1 - least));
+  for (let place = 0; place < shares.length; place += 1) {
+    const share = shares[place] ?? 0;
+    const found = from + place;
+    const most = source.kind === 'poisson' ? highest : Math.min(highest, found + sampleSize);
+    if (share === 0 || most < least) continue;
+    const run = drawingAfter(sampleSize, drawn, found).run(most - found);
+    for (let count = Math.max(least, found); count <= most; count += 1) after[count - least] = (after[count - least] ?? 0) + share * (run[count - found] ?? 0);
   }
-  return after;
+  return { from: least, shares: after };
 }
 
-/** The sample after so many were found. A process does not remember, so its samples are all one; each is asked for once. */
-export function drawings(source: Source, pieces: number, drawn: number): (found: number) => Drawing {
-  if (source.kind === 'hypergeometric') return (found) => drawingOf(source, pieces, drawn, found);
-  const same = remembered(drawingOf(source, pieces, drawn, 0));
-  return () => same;
+export type DrawingAfter = (pieces: number, drawn: number, found: number) => Drawing;
+
+/** The sample of so many pieces after so many were drawn and found. A process does not remember, so its samples of one size are all one. */
+export function drawings(source: Source): DrawingAfter {
+  if (source.kind === 'hypergeometric') return (pieces, drawn, found) => drawingOf(source, pieces, drawn, found);
+  const bySize = new Map<number, Drawing>();
+  let [size, last]: [number, Drawing | null] = [0, null];
+  return (pieces) => {
+    if (pieces === size && last !== null) return last;
+    size = pieces;
+    last = bySize.get(pieces) ?? remembered(drawingOf(source, pieces, 0, 0));
+    bySize.set(pieces, last);
+    return last;
+  };
 }
 
 function remembered({ atMost, moreThan, run, piecesUntil }: Drawing): Drawing {
@@ -100,18 +124,6 @@ function remembered({ atMost, moreThan, run, piecesUntil }: Drawing): Drawing {
 }
 
 function once(ask: (count: number) => number): (count: number) => number {
-  const answers = new Map<number, number>();
-  return (count) => {
-    const known = answers.get(count);
-    if (known !== undefined) return known;
-    const answer = ask(count);
-    answers.set(count, answer);
-    return answer;
-  };
-}
-
-function sumOf(shares: Iterable<number>): number {
-  let sum = 0;
-  for (const share of shares) sum += share;
-  return sum;
+  const answers: number[] = [];
+  return (count) => (answers[count] ??= ask(count));
 }
