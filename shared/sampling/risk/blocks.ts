@@ -15,7 +15,8 @@ export interface Blocks {
 
 /**
  * Any plan as samples in turn. A sequential plan can accept only at a piece where its acceptance line reaches a new whole number, and
- * between two such pieces its rejection number is constant over long stretches: each stretch is a sample that stops at once on rejection.
+ * between two such pieces its rejection number is constant over long stretches: each stretch is a sample that stops at once on rejection,
+ * and may accept at its last piece.
  * The work so grows with the number of steps of the lines, not with the number of pieces.
  * @throws OutsideDomain for a plan that is none: no samples, numbers that fall, acceptance at or above rejection, no decision at the end
  */
@@ -50,24 +51,38 @@ type Lines = Pick<Stage, 'ac' | 're'>;
 
 function sequentialStages(plan: SequentialPlan): readonly Stage[] {
   const stages: Stage[] = [];
-  for (let done = 0; done < plan.sampleSize; ) {
-    // The piece at which a line steps is looked at alone, for it may accept; so may the first, where the acceptance line starts that high.
+  let [done, ac]: [number, number | null] = [0, null];
+  while (done < plan.sampleSize) {
     const now = numbersAt(plan, done + 1);
-    stages.push({ sampleSize: 1, ...now });
-    const last = lastLike(plan, now, done + 2);
-    if (last > done + 1) stages.push({ sampleSize: last - done - 1, ...now });
-    done = last;
+    // A piece at which the acceptance line steps may accept. It ends a stretch, or is looked at alone where the rejection line steps with it.
+    const stepsNow: boolean = now.ac !== ac;
+    let end: number = stepsNow ? done + 1 : lastLike(plan, now, done + 2);
+    ac = now.ac;
+    const next: Lines | null = stepsNow || end === plan.sampleSize ? null : numbersAt(plan, end + 1);
+    if (next?.re === now.re) [end, ac] = [end + 1, next.ac];
+    stages.push({ sampleSize: end - done, ac, re: now.re });
+    done = end;
   }
   return stages;
 }
 
 /** The last piece before a line steps; the lines only rise, so the place is found by halving. */
 function lastLike(plan: SequentialPlan, now: Lines, from: number): number {
+  const isLike = (looked: number): boolean => {
+    const { ac, re } = numbersAt(plan, looked);
+    return ac === now.ac && re === now.re;
+  };
   let [like, unlike] = [from - 1, plan.sampleSize + 1];
+  // Where the nearer line should step, and a piece beside it for the rounding; halving only does the rest.
+  const step = Math.floor(Math.min(((now.ac ?? -1) + 1 + plan.h1) / plan.slope, (now.re - plan.h2) / plan.slope));
+  for (const guess of [step - 1, step, step + 1, step + 2]) {
+    if (guess <= like || guess >= unlike) continue;
+    if (isLike(guess)) like = guess;
+    else unlike = guess;
+  }
   while (unlike - like > 1) {
     const middle = Math.floor((like + unlike) / 2);
-    const { ac, re } = numbersAt(plan, middle);
-    if (ac === now.ac && re === now.re) like = middle;
+    if (isLike(middle)) like = middle;
     else unlike = middle;
   }
   return like;

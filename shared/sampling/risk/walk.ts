@@ -5,6 +5,7 @@ import { drawingOf } from './drawing.ts';
 import type { Drawing } from './drawing.ts';
 import { requireFits } from './model.ts';
 import type { Source } from './model.ts';
+import { spread } from './spread.ts';
 import { shortWalker } from './walk-short.ts';
 
 /** What one sample decides, as shares of all lots. `pieces` is what was looked at in all by its end, where nothing stops sooner. */
@@ -83,6 +84,10 @@ export function stillOpen({ from, shares }: Open, { sampleSize, ac, re }: Stage,
   const least = Math.max((ac ?? -1) + 1, from);
   const highest = source.kind === 'poisson' ? re - 1 : Math.min(re - 1, from + shares.length - 1 + sampleSize);
   const after = new Float64Array(Math.max(0, highest + 1 - least));
+  if (source.kind !== 'hypergeometric' && shares.length > 1 && after.length > 0) {
+    spread(shares, drawingAfter(sampleSize, drawn, from).run(highest - from), after, least - from);
+    return { from: least, shares: after };
+  }
   for (let place = 0; place < shares.length; place += 1) {
     const share = shares[place] ?? 0;
     const found = from + place;
