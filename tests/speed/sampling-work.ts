@@ -39,7 +39,7 @@ export const schemePlans = [SCHEME.plans.normal, SCHEME.plans.tightened, SCHEME.
 
 function curves(model: RiskModel): number {
   return ocCurve(DOUBLE, model, { from: 0, to: 0.1, points: 200, lotSize: 10_000 })
-    .reduce((sum, { accepted, rejected, asn, ati }) => sum + accepted + rejected + asn + (ati ?? 0), 0);
+    .reduce((sum, { accepted, rejected, asn, aoq, ati }) => sum + accepted + rejected + asn + aoq + (ati ?? 0), 0);
 }
 
 function designs(model: RiskModel): number {

@@ -45,10 +45,11 @@ timed("look-up", function() {
   sum
 })
 
-# Curves of a double plan: Pa, rejection, average sample, outgoing quality, total inspection, at 200 qualities at once.
+# Curves of a double plan: Pa, rejection, average sample, outgoing quality, total inspection, at 200 qualities at once. In one lot a nonconforming
+# piece that is left sees the samples come from the other N - 1 pieces, D - 1 of them nonconforming; of a process the chances stay as they are.
 n1 <- 125; n2 <- 125; ac1 <- 2; re1 <- 5; ac2 <- 6; N <- 10000
 p <- seq(0, 0.1, length.out = 200)
-curves <- function(first, tail, accept2, reject2, p) {
+curves <- function(first, tail, accept2, reject2, outgoing, p) {
   accepted1 <- first$at_most(ac1)
   rejected <- tail(re1 - 1)
   second <- 0
@@ -61,18 +62,26 @@ curves <- function(first, tail, accept2, reject2, p) {
   }
   pa <- accepted1 + second
   asn <- n1 + n2 * goes_on
-  aoq <- p * (accepted1 * (N - n1) + second * (N - n1 - n2)) / N
+  aoq <- outgoing(accepted1, second)
   ati <- n1 * accepted1 + (n1 + n2) * second + N * rejected
-  sum(pa) + sum(rejected) + sum(asn) + sum(ati)
+  sum(pa) + sum(rejected) + sum(asn) + sum(aoq) + sum(ati)
 }
+left <- function(accepted1, second) (accepted1 * (N - n1) + second * (N - n1 - n2)) / N
 timed("oc-lot", function() {
   D <- round(p * N)
   curves(list(at_most = function(k) phyper(k, D, N - D, n1), exactly = function(k) dhyper(k, D, N - D, n1)), function(k) phyper(k, D, N - D, n1, lower.tail = FALSE),
-         function(d) phyper(ac2 - d, pmax(D - d, 0), N - n1 - pmax(D - d, 0), n2), function(d) phyper(ac2 - d, pmax(D - d, 0), N - n1 - pmax(D - d, 0), n2, lower.tail = FALSE), D / N)
+         function(d) phyper(ac2 - d, pmax(D - d, 0), N - n1 - pmax(D - d, 0), n2), function(d) phyper(ac2 - d, pmax(D - d, 0), N - n1 - pmax(D - d, 0), n2, lower.tail = FALSE),
+         function(accepted1, second) {
+           others <- pmax(D - 1, 0)
+           accepted2 <- 0
+           for (d in (ac1 + 1):(re1 - 1)) accepted2 <- accepted2 + dhyper(d, others, N - 1 - others, n1) * phyper(ac2 - d, pmax(others - d, 0), N - 1 - n1 - pmax(others - d, 0), n2)
+           D / N * left(phyper(ac1, others, N - 1 - others, n1), accepted2)
+         }, D / N)
 })
 timed("oc-process", function() {
   curves(list(at_most = function(k) pbinom(k, n1, p), exactly = function(k) dbinom(k, n1, p)), function(k) pbinom(k, n1, p, lower.tail = FALSE),
-         function(d) pbinom(ac2 - d, n2, p), function(d) pbinom(ac2 - d, n2, p, lower.tail = FALSE), p)
+         function(d) pbinom(ac2 - d, n2, p), function(d) pbinom(ac2 - d, n2, p, lower.tail = FALSE),
+         function(accepted1, second) p * left(accepted1, second), p)
 })
 
 # Smallest single plan through two points. Process: the n an Ac asks for is a quantile of the negative binomial, for twenty Ac at once, and the first

@@ -66,7 +66,11 @@ N1, N2, AC1, RE1, AC2, N = 125, 125, 2, 5, 6, 10000
 P = np.linspace(0, 0.1, 200)
 
 
-def curves(p, cdf, sf, pmf, cdf2, sf2):
+def left(accepted1, second):
+    return (accepted1 * (N - N1) + second * (N - N1 - N2)) / N
+
+
+def curves(p, cdf, sf, pmf, cdf2, sf2, outgoing):
     """Pa, rejection, average sample, outgoing quality, total inspection of a double plan at 200 qualities at once."""
     accepted1, rejected, second, goes_on = cdf(AC1), sf(RE1 - 1), 0, 0
     for d in range(AC1 + 1, RE1):
@@ -75,22 +79,28 @@ def curves(p, cdf, sf, pmf, cdf2, sf2):
         second = second + here * cdf2(d)
         rejected = rejected + here * sf2(d)
     pa, asn = accepted1 + second, N1 + N2 * goes_on
-    aoq = p * (accepted1 * (N - N1) + second * (N - N1 - N2)) / N
+    aoq = outgoing(accepted1, second)
     ati = N1 * accepted1 + (N1 + N2) * second + N * rejected
-    assert aoq.shape == p.shape
-    return pa.sum() + rejected.sum() + asn.sum() + ati.sum()
+    return pa.sum() + rejected.sum() + asn.sum() + aoq.sum() + ati.sum()
 
 
 def oc_lot():
     bad = np.round(P * N).astype(int)
     first = stats.hypergeom(N, bad, N1)
     def second(d): return stats.hypergeom(N - N1, np.maximum(bad - d, 0), N2)
-    return curves(bad / N, first.cdf, first.sf, first.pmf, lambda d: second(d).cdf(AC2 - d), lambda d: second(d).sf(AC2 - d))
+    # A nonconforming piece that is left sees the samples come from the other N - 1 pieces.
+    others = np.maximum(bad - 1, 0)
+    rest = stats.hypergeom(N - 1, others, N1)
+    def outgoing(*_):
+        accepted2 = sum(rest.pmf(d) * stats.hypergeom.cdf(AC2 - d, N - 1 - N1, np.maximum(others - d, 0), N2) for d in range(AC1 + 1, RE1))
+        return bad / N * left(rest.cdf(AC1), accepted2)
+    return curves(bad / N, first.cdf, first.sf, first.pmf, lambda d: second(d).cdf(AC2 - d), lambda d: second(d).sf(AC2 - d), outgoing)
 
 
 def oc_process():
     return curves(P, lambda k: special.bdtr(k, N1, P), lambda k: special.bdtrc(k, N1, P), lambda k: special.binom(N1, k) * P**k * (1 - P)**(N1 - k),
-                  lambda d: special.bdtr(AC2 - d, N2, P), lambda d: special.bdtrc(AC2 - d, N2, P))
+                  lambda d: special.bdtr(AC2 - d, N2, P), lambda d: special.bdtrc(AC2 - d, N2, P),
+                  lambda accepted1, second: P * left(accepted1, second))
 
 
 timed('oc-lot', oc_lot)
