@@ -19,7 +19,14 @@ export function noncentralTAt(probability: number, df: number, delta: number): n
   requireDelta(delta, df);
   const isLower = probability <= 0.5;
   const wanted = Math.log(isLower ? probability : 1 - probability);
-  const miss = (t: number): number => (isLower ? Math.log(noncentralTBelow(t, df, delta)) - wanted : wanted - Math.log(noncentralTAbove(t, df, delta)));
+  const missAt = (t: number): number => (isLower ? Math.log(noncentralTBelow(t, df, delta)) - wanted : wanted - Math.log(noncentralTAbove(t, df, delta)));
+  // The ends of the bracket are asked for more than once, and each answer is an integral.
+  const known = new Map<number, number>();
+  const miss = (t: number): number => {
+    const value = known.get(t) ?? missAt(t);
+    known.set(t, value);
+    return value;
+  };
   const z = normalAt(probability);
   // As if s varied like a normal variable beside the mean: near enough to start from.
   let [near, far] = [0, delta + z];
