@@ -1,7 +1,8 @@
 import { LitElement, css, html, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { normalPlotDrawing, type NormalPlotWords, type PlotLine, type PlottedReading } from './normal-plot-drawing.ts';
 import { partStyles } from './part-styles.ts';
+import { Room } from './room.ts';
 
 export type { NormalPlotWords, PlotLine, PlottedReading } from './normal-plot-drawing.ts';
 
@@ -33,40 +34,14 @@ export class GhNormalPlot extends LitElement {
   /** What the drawing shows, in one sentence above it; it stands for the drawing where that is not seen. */
   @property() caption = '';
   @property({ attribute: false }) words: NormalPlotWords = { value: '', expected: '', show: String };
-  @state() private room = { width: 640, height: 260 };
-  #observer: ResizeObserver | null = null;
-
-  override disconnectedCallback(): void {
-    this.#observer?.disconnect();
-    this.#observer = null;
-    super.disconnectedCallback();
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (this.hasUpdated) this.#observe();
-  }
-
-  protected override updated(): void {
-    if (this.#observer === null) this.#observe();
-  }
+  readonly #room = new Room(this, 640, 260);
 
   override render() {
-    const { line, points, room } = this;
+    const { line, points } = this;
+    const room = this.#room;
     if (line === null || points.length === 0) return nothing;
     return html`<figure><figcaption>${this.caption}</figcaption>
       <svg viewBox="0 0 ${room.width} ${room.height}" aria-hidden="true">${normalPlotDrawing(points, line, this.limits, this.words, room.width, room.height)}</svg></figure>`;
-  }
-
-  #observe(): void {
-    const drawing = this.renderRoot.querySelector('svg');
-    if (drawing === null) return;
-    this.#observer = new ResizeObserver(([entry]) => {
-      if (entry === undefined) return;
-      const { width, height } = entry.contentRect;
-      if (width > 0 && height > 0 && (width !== this.room.width || height !== this.room.height)) this.room = { width, height };
-    });
-    this.#observer.observe(drawing);
   }
 }
 

@@ -1,8 +1,9 @@
 import { LitElement, css, html } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import './gh-line-key.ts';
 import { lineMark, lineStyles } from './line-marks.ts';
 import { keyStyles, partStyles } from './part-styles.ts';
+import { Room } from './room.ts';
 import { chartRoom, riskChartDrawing, type RiskAxes, type RiskLine } from './risk-chart-drawing.ts';
 import { tell } from './tell.ts';
 
@@ -68,23 +69,7 @@ export class GhRiskChart extends LitElement {
   @property({ attribute: false }) words: RiskChartWords = { cursor: '', back: '', on: '', at: (x) => x, none: '', producer: '', consumer: '' };
   /** Which point is read out. */
   @property({ type: Number }) cursor = 0;
-  @state() private size = { width: 960, height: 380 };
-  #observer: ResizeObserver | null = null;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (this.hasUpdated) this.#observe();
-  }
-
-  override disconnectedCallback(): void {
-    this.#observer?.disconnect();
-    this.#observer = null;
-    super.disconnectedCallback();
-  }
-
-  protected override firstUpdated(): void {
-    this.#observe();
-  }
+  readonly #room = new Room(this, 960, 380, 'svg.drawing');
 
   override render() {
     const { lines, axes, words, cursor } = this;
@@ -95,7 +80,7 @@ export class GhRiskChart extends LitElement {
     };
     return html`<div class="board" role="slider" tabindex="0" aria-label=${words.cursor} aria-valuemin="0" aria-valuemax=${Math.max(axes.points.length - 1, 0)} aria-valuenow=${cursor}
         aria-valuetext="${now}: ${lines.map((line) => `${line.letter} ${shown(line)}`).join(', ')}" @keydown=${this.#key} @pointerdown=${this.#point} @pointermove=${this.#slide}>
-        <svg class="drawing" aria-hidden="true" focusable="false">${riskChartDrawing(lines, axes, this.size, cursor)}</svg>
+        <svg class="drawing" aria-hidden="true" focusable="false">${riskChartDrawing(lines, axes, this.#room, cursor)}</svg>
       </div>
       <div class="foot">
         <div class="steps"><button type="button" class="key" aria-label=${words.back} @click=${() => this.#move(cursor - 1)}>‹</button><span class="now">${now}</span><button type="button" class="key" aria-label=${words.on} @click=${() => this.#move(cursor + 1)}>›</button></div>
@@ -119,7 +104,7 @@ export class GhRiskChart extends LitElement {
 
   readonly #point = (event: PointerEvent): void => {
     if (!(event.currentTarget instanceof HTMLElement)) return;
-    const { left, width } = chartRoom(this.size);
+    const { left, width } = chartRoom(this.#room);
     const share = (event.clientX - event.currentTarget.getBoundingClientRect().left - left) / width;
     this.#move(Math.round(share * (this.axes.points.length - 1)));
   };
@@ -134,15 +119,6 @@ export class GhRiskChart extends LitElement {
     if (at === this.cursor || at < 0) return;
     this.cursor = at;
     tell(this, 'cursor-moved', { at });
-  }
-
-  #observe(): void {
-    const drawing = this.renderRoot.querySelector('svg.drawing');
-    if (drawing === null) return;
-    this.#observer = new ResizeObserver(([entry]) => {
-      if (entry !== undefined && entry.contentRect.width > 0) this.size = { width: entry.contentRect.width, height: entry.contentRect.height };
-    });
-    this.#observer.observe(drawing);
   }
 }
 

@@ -1,6 +1,7 @@
 import { LitElement, css, html } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { partStyles } from './part-styles.ts';
+import { Room } from './room.ts';
 import { stripDrawing, type StripPiece } from './strip-drawing.ts';
 import type { StripLimits } from './strip-scale.ts';
 
@@ -57,26 +58,11 @@ export class GhSampleStrip extends LitElement {
   @property({ attribute: false }) limits: StripLimits = { lower: null, upper: null, guardLower: null, guardUpper: null, target: null };
   @property({ attribute: false }) words: StripWords = { caption: '', piece: '', value: '', standing: '' };
   @property({ type: Boolean, attribute: 'show-table' }) showTable = false;
-  @state() private room = { width: 720, height: 230 };
-  #observer: ResizeObserver | null = null;
-
-  override disconnectedCallback(): void {
-    this.#observer?.disconnect();
-    this.#observer = null;
-    super.disconnectedCallback();
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (this.hasUpdated) this.#observe();
-  }
-
-  protected override firstUpdated(): void {
-    this.#observe();
-  }
+  readonly #room = new Room(this, 720, 230);
 
   override render() {
-    const { pieces, limits, words, room } = this;
+    const { pieces, limits, words } = this;
+    const room = this.#room;
     const longest = Math.max(0, ...Object.values(limits).map((line) => line?.text.length ?? 0));
     return html`<figure>
       <figcaption class="printed" aria-hidden="true">${words.caption}</figcaption>
@@ -89,16 +75,6 @@ export class GhSampleStrip extends LitElement {
         </tbody>
       </table></div>
     </figure>`;
-  }
-
-  #observe(): void {
-    const drawing = this.renderRoot.querySelector('svg');
-    if (drawing === null) return;
-    this.#observer = new ResizeObserver(([entry]) => {
-      if (entry === undefined || entry.contentRect.width === 0) return;
-      this.room = { width: entry.contentRect.width, height: entry.contentRect.height };
-    });
-    this.#observer.observe(drawing);
   }
 }
 

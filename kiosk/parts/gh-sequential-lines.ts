@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { partStyles } from './part-styles.ts';
+import { Room } from './room.ts';
 import { sequentialDrawing, type SequentialLines, type SequentialPath, type SequentialWords } from './sequential-drawing.ts';
 
 export type { SequentialLines, SequentialPath, SequentialWords } from './sequential-drawing.ts';
@@ -44,26 +45,11 @@ export class GhSequentialLines extends LitElement {
   /** The whole drawing in one sentence, shown above it and read out. */
   @property() caption = '';
   @property({ attribute: false }) words: SequentialWords = { pieces: '', found: '', accept: '', reject: '' };
-  @state() private room = { width: 640, height: 240 };
-  #observer: ResizeObserver | null = null;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (this.hasUpdated) this.#observe();
-  }
-
-  override disconnectedCallback(): void {
-    this.#observer?.disconnect();
-    this.#observer = null;
-    super.disconnectedCallback();
-  }
-
-  protected override updated(): void {
-    if (this.#observer === null) this.#observe();
-  }
+  readonly #room = new Room(this, 640, 240);
 
   override render() {
-    const { lines, room } = this;
+    const { lines } = this;
+    const room = this.#room;
     if (lines === null) return nothing;
     return html`<figure><figcaption aria-live="polite">${this.caption}</figcaption>
       <svg viewBox="0 0 ${room.width} ${room.height}" aria-hidden="true">
@@ -73,17 +59,6 @@ export class GhSequentialLines extends LitElement {
         </defs>
         ${sequentialDrawing(lines, this.path, this.words, room.width, room.height)}
       </svg></figure>`;
-  }
-
-  #observe(): void {
-    const drawing = this.renderRoot.querySelector('svg');
-    if (drawing === null) return;
-    this.#observer ??= new ResizeObserver(([entry]) => {
-      if (entry === undefined) return;
-      const { width, height } = entry.contentRect;
-      if (width > 0 && height > 0 && (width !== this.room.width || height !== this.room.height)) this.room = { width, height };
-    });
-    this.#observer.observe(drawing);
   }
 }
 
