@@ -1,7 +1,8 @@
 import { LitElement, css, html } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { lotStripDrawing, stripRows, type StripLot, type StripSeverity } from './lot-strip-drawing.ts';
 import { partStyles } from './part-styles.ts';
+import { Room } from './room.ts';
 
 export type { StripLot, StripSeverity } from './lot-strip-drawing.ts';
 
@@ -33,42 +34,17 @@ export class GhLotStrip extends LitElement {
   ];
   @property({ attribute: false }) lots: readonly StripLot[] = [];
   @property({ attribute: false }) words: LotStripWords = { caption: '', notAccepted: '', severities: { reduced: '', normal: '', tightened: '', discontinued: '' } };
-  @state() private width = 900;
-  #observer: ResizeObserver | null = null;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (this.hasUpdated) this.#observe();
-  }
-
-  override disconnectedCallback(): void {
-    this.#observer?.disconnect();
-    this.#observer = null;
-    super.disconnectedCallback();
-  }
-
-  protected override firstUpdated(): void {
-    this.#observe();
-  }
+  readonly #room = new Room(this, 900, 120, 'svg.drawing');
 
   override render() {
     const { severities, notAccepted, caption } = this.words;
-    const rows = stripRows(this.lots.length, this.width);
+    const rows = stripRows(this.lots.length, this.#room.width);
     const sample = (severity: StripSeverity, accepted = true) => html`<svg viewBox="0 0 18 46" aria-hidden="true">${lotStripDrawing([{ severity, accepted }], { perRow: 1, cell: 18 })}</svg>`;
     return html`<figure>
       <figcaption class="printed">${caption}</figcaption>
       <svg class="drawing" aria-hidden="true" focusable="false" height=${rows.height}>${lotStripDrawing(this.lots, rows)}</svg>
       <ul aria-hidden="true">${(['reduced', 'normal', 'tightened', 'discontinued'] as const).map((each) => html`<li>${sample(each)}${severities[each]}</li>`)}<li>${sample('normal', false)}${notAccepted}</li></ul>
     </figure>`;
-  }
-
-  #observe(): void {
-    const drawing = this.renderRoot.querySelector('svg.drawing');
-    if (drawing === null) return;
-    this.#observer = new ResizeObserver(([entry]) => {
-      if (entry !== undefined && entry.contentRect.width > 0) this.width = entry.contentRect.width;
-    });
-    this.#observer.observe(drawing);
   }
 }
 

@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { severityFor } from '../../shared/traveller/index.ts';
 import type { GateRecord, Lot } from '../../shared/traveller/index.ts';
 import type { SkipRow, SwitchingRow } from '../../shared/wire/views.ts';
 import { labelOf } from '../../shared/words/words-for.ts';
@@ -25,8 +26,7 @@ export class GhBeforeWork extends LitElement {
     const { value } = this.#standing;
     if (lot === null || gate === null || value === null) return nothing;
     const here = ({ product, gate: at }: { readonly product: string; readonly gate: string }): boolean => product === lot.product.id && at === gate.id;
-    // A lot that came back is not inspected on reduced, and is inspected on tightened where the stream is discontinued.
-    const strict = value.rows.filter((row) => here(row) && row.severity !== 'normal' && (gate.original || row.severity !== 'reduced'));
+    const strict = value.rows.filter(here).map((row) => ({ ...row, severity: severityFor(row.severity, gate.original) })).filter(({ severity }) => severity !== 'normal');
     const skips = gate.original ? value.skips.filter((row) => here(row) && row.skipping) : [];
     if (strict.length + skips.length === 0) return nothing;
     return html`<ul>${strict.map((row) => this.#switched(row))}${skips.map(({ oneIn, lots }) => html`<li>${travellerWords().open.mayPass(oneIn, format().list(lots))}</li>`)}</ul>`;

@@ -1,3 +1,4 @@
+import { severityFor } from '../../shared/traveller/index.ts';
 import type { Database } from 'better-sqlite3';
 import type { BenchList, BenchRow } from '../../shared/wire/views.ts';
 import { prepared } from '../journal/sqlite/prepared.ts';
@@ -60,11 +61,8 @@ export class BenchLists {
     const rows = prepared<string[], Row>(this.#db, `SELECT ${columns} FROM subject WHERE ${where} LIMIT ${mostRows}`).all(...values);
     return rows.map(({ product, openSeverity, demo, ...row }) => {
       const inForce = product === null || row.gate === null ? undefined : severities.get(`${product}/${row.gate}`);
-      // A lot that came back goes on normal where the stream is reduced, on tightened where it is discontinued.
-      const again = openSeverity === null && row.attempt > 0;
-      const stream = again && inForce?.severity === 'reduced' ? 'normal' : again && inForce?.severity === 'discontinued' ? 'tightened' : inForce?.severity;
-      const severity = openSeverity ?? stream ?? 'normal';
-      const severityLots = severity !== 'normal' && severity === inForce?.severity ? inForce.lots : [];
+      const severity = openSeverity ?? severityFor(inForce?.severity ?? 'normal', row.attempt === 0);
+      const severityLots = severity !== 'normal' && inForce !== undefined && severity === inForce.severity ? inForce.lots : [];
       return { ...row, severity, severityLots, discontinued: severity === 'discontinued', demo: demo === 1 };
     });
   }

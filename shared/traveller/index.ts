@@ -49,6 +49,7 @@ export type { TableSlip, TableState } from './table/slips.ts';
 export { lotPlanFor } from './plan/lot-plan-for.ts';
 export { isSubject, skipStream, STREAM_KINDS, streamName, streamParts, SUBJECT_KINDS, switchingStream } from './stream.ts';
 export type { StreamKind, SubjectKind } from './stream.ts';
+export { severityFor } from './switching-state/severity-for.ts';
 export type { SwitchingSeverity, SwitchingSlip } from './switching-state/slips.ts';
 export type { Switching } from './switching-state/switching.ts';
 export type { CatalogueSlip, GradeCard, LayerCard, ProductCard } from './catalogue/slips.ts';

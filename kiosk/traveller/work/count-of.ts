@@ -1,4 +1,4 @@
-import { isSequential, nonconformingPieces, samplingStanding } from '../../../shared/traveller/index.ts';
+import { isSequential, samplingStanding } from '../../../shared/traveller/index.ts';
 import type { CharacteristicWork, FindingClass, LotPlan } from '../../../shared/traveller/index.ts';
 
 /** How one class of a counted sample stands: what was found in the pieces asked for so far, and the numbers it is held against now; null where that is not possible yet. */
@@ -21,9 +21,9 @@ export function foundAt(work: CharacteristicWork, findingClass: FindingClass): n
   return [...new Set(named)].sort((a, b) => a - b);
 }
 
-/** Nonconforming pieces of all classes and samples that still count. */
+/** All that was found in any class and sample and still stands: pieces, or nonconformities where the plan counts those. */
 export function foundInAll(work: CharacteristicWork): number {
-  return nonconformingPieces(work.findings.filter(({ withdrawn }) => !withdrawn), Infinity);
+  return (samplingStanding(work)?.classes ?? []).reduce((sum, { found, beyond }) => sum + found + beyond, 0);
 }
 
 /** Pieces recorded under one kind, those withdrawn left out. */

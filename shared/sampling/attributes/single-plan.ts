@@ -41,16 +41,10 @@ export type AttributesPlan = SinglePlanRequest & {
 };
 
 /**
- * Key of the note that belongs beside every reduced plan: Ac and Re come from MIL-STD-105E Table II-C, with its gap. ISO 2859-1:1999
- * Table 2-C (Re = Ac + 1 throughout) could not be confirmed against a text, so it is not offered.
- */
-export const reducedTableNote = 'reducedPlanIsFromTableIIC';
-
-/**
  * The single sampling plan of a lot: `attributesPlan` with one sample.
  * @param request lot size 1 … 1 000 000 000 pieces, level, AQL (one of AQLS) and severity
  * @throws OutsideDomain for a lot size, level or AQL the tables do not know
- * @see MIL-STD-105E 4.9.4, Tables I, II-A, II-B, II-C = ISO 2859-1:1999 10.3, Tables 1, 2-A, 2-B (reduced: see reducedTableNote)
+ * @see MIL-STD-105E 4.9.4, Tables I, II-A, II-B, II-C = ISO 2859-1:1999 10.3, Tables 1, 2-A, 2-B (how sure each is: `tableNotes`)
  * @example singlePlan({ lotSize: 1000, level: 'II', aqlPercent: 1, severity: 'normal' }) // J, n 80, Ac 2, Re 3
  */
 export function singlePlan({ lotSize, level, aqlPercent, severity }: SinglePlanRequest): AttributesPlan {

@@ -12,7 +12,7 @@ export { qualityAt } from './quality-at.ts';
 export { skipLotAcceptance } from './skip-lot-acceptance.ts';
 export type { SkipLot, SkipLotBehaviour } from './skip-lot-acceptance.ts';
 export type { StageOutcome } from './walk.ts';
-export { judgedPlan, schemeFor } from './scheme.ts';
+export { schemeFor } from './scheme.ts';
 export type { Scheme } from './scheme.ts';
 export { schemeBehaviour } from './scheme-behaviour.ts';
 export type { SchemeBehaviour, SchemeShares } from './scheme-behaviour.ts';

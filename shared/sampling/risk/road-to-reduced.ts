@@ -1,12 +1,11 @@
 import { stagesOf } from '../attributes/index.ts';
 import type { AttributesPlan } from '../attributes/index.ts';
-import { startSwitching, switchingAfter } from '../switching/index.ts';
+import { judgedPlan, startSwitching, switchingAfter } from '../switching/index.ts';
 import type { LotJudged, SwitchingState } from '../switching/index.ts';
 import { acceptedKinds } from './accepted-kinds.ts';
 import type { AcceptedKind } from './accepted-kinds.ts';
 import { limitWindow } from './limit-window.ts';
 import type { Source } from './model.ts';
-import { judgedPlan } from './scheme.ts';
 import type { Scheme } from './scheme.ts';
 
 /** One run of accepted lots on normal inspection: it ends at a lot not accepted or in reduced inspection. */

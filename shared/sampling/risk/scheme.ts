@@ -1,7 +1,6 @@
 import { attributesPlan, stagesOf } from '../attributes/index.ts';
 import type { AttributesPlan, AttributesPlanRequest, Severity } from '../attributes/index.ts';
-import { tighterWouldAccept } from '../attributes/index.ts';
-import type { JudgedPlan, SwitchingRule } from '../switching/index.ts';
+import type { SwitchingRule } from '../switching/index.ts';
 
 /** A stream of lots of one size under switching rules, with the plan of each severity. Plain data. */
 export interface Scheme {
@@ -30,20 +29,6 @@ export function schemeFor(
     plans: { normal: planOn('normal'), tightened: planOn('tightened'), reduced: planOn('reduced') },
     ...(resumeAfter === undefined ? {} : { resumeAfter }),
   };
-}
-
-/**
- * What the switching rules ask of a judged lot's plan.
- * @param stage the sample that decided, counted from 1
- * @param found nonconforming pieces in all samples up to it
- * @see ISO 2859-1:1999 9.3.3.2 (from memory)
- */
-export function judgedPlan(plan: AttributesPlan, stage: number, found: number): JudgedPlan {
-  switch (plan.samples) {
-    case 'double': return { kind: 'double', onFirstSample: stage === 1 };
-    case 'multiple': return { kind: 'multiple', byThirdSample: stage <= 3 };
-    default: return { kind: 'single', ac: plan.ac, tighterAccepted: tighterWouldAccept(plan, found) };
-  }
 }
 
 /** The samples of a scheme's plan on one severity. */

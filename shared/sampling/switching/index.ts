@@ -1,3 +1,4 @@
+export { judgedPlan } from './judged-plan.ts';
 export { limitNumber } from './limit-numbers.ts';
 export { switchingAfter } from './switching-after.ts';
 export type { LotJudged, SwitchingEvent } from './switching-after.ts';

@@ -9,23 +9,18 @@ import type { Characteristic, CountedRule, FindingClass, Measured } from '../pla
 import { judgedClasses } from '../plan/characteristic.ts';
 import { lotPlanFor } from '../plan/lot-plan-for.ts';
 import { passedOver } from '../skip-lot/passed-over.ts';
+import { severityFor } from '../switching-state/severity-for.ts';
 import type { SwitchingSeverity } from '../switching-state/slips.ts';
 import { variablesPlanFor } from '../plan/variables-plan-for.ts';
 import { streamName, switchingStream } from '../stream.ts';
 import type { ClassPlan, Demand, Place } from './demand.ts';
 
-/**
- * Severity in force; a state that never began is normal (ISO 2859-1, start of inspection; from memory). Discontinued stops an original
- * inspection. A lot inspected again is never on reduced: the standard knows only normal and tightened for it (ISO 2859-1 7.4, from memory).
- */
+/** Severity in force; a state that never began is normal (ISO 2859-1, start of inspection; from memory). Discontinued stops an original inspection. */
 function severityOf(pen: Pen, stream: string, original: boolean): Exclude<SwitchingSeverity, 'discontinued'> {
   const state = pen.state(stream);
   if (state === null || state.kind !== 'switching') return 'normal';
-  const { severity } = state.state;
-  if (severity === 'reduced' && !original) return 'normal';
-  if (severity !== 'discontinued') return severity;
-  if (original) refuse({ code: 'inspectionDiscontinued', switching: stream, lots: state.state.enteredBy?.lots ?? [] });
-  return 'tightened';
+  const severity = severityFor(state.state.severity, original);
+  return severity === 'discontinued' ? refuse({ code: 'inspectionDiscontinued', switching: stream, lots: state.state.enteredBy?.lots ?? [] }) : severity;
 }
 
 /** What the opened gate asks of one characteristic: n, the plan in force, and which pieces. */

@@ -1,7 +1,6 @@
-import type { AttributesPlan, Severity } from '../../sampling/attributes/index.ts';
-import { tighterWouldAccept } from '../../sampling/attributes/index.ts';
-import { lastMove, switchingAfter } from '../../sampling/switching/index.ts';
-import type { JudgedPlan, Move, SwitchingEvent, SwitchingRule } from '../../sampling/switching/index.ts';
+import type { AttributesPlan, OwnTable, Severity } from '../../sampling/attributes/index.ts';
+import { judgedPlan, lastMove, switchingAfter } from '../../sampling/switching/index.ts';
+import type { Move, SwitchingEvent, SwitchingRule } from '../../sampling/switching/index.ts';
 import type { CharacteristicResult, Verdict } from '../gate/verdict.ts';
 import type { GateRecord } from '../gate/work.ts';
 import { verdictOf } from '../gate/work.ts';
@@ -69,12 +68,10 @@ function countsOf(pen: Pen, stream: string, gateId: string): Count[] {
   return verdict.results.flatMap((result) => countsOfResult(pen, subject, gate, verdict, result));
 }
 
-/** What the switching score asks of the plan that judged: ISO 2859-1 9.3.3.2 (from memory). */
-function judgedPlan(pen: Pen, plan: AttributesPlan, found: number, sample: number): JudgedPlan {
-  if (plan.samples === 'double') return { kind: 'double', onFirstSample: sample === 1 };
-  if (plan.samples === 'multiple') return { kind: 'multiple', byThirdSample: sample <= 3 };
-  const own = plan.tableSource === undefined ? null : pen.state(streamName('table', plan.tableSource));
-  return { kind: 'single', ac: plan.ac, tighterAccepted: tighterWouldAccept(plan, found, own?.kind === 'table' ? [own.table] : []) };
+/** The plant's own table a single plan was read from; none for other plans, whose score does not ask for it. */
+function ownTablesOf(pen: Pen, { samples, tableSource }: AttributesPlan): readonly OwnTable[] {
+  const own = samples !== undefined || tableSource === undefined ? null : pen.state(streamName('table', tableSource));
+  return own?.kind === 'table' ? [own.table] : [];
 }
 
 /** The stream is that which gave the severity: by the time of a correction the lot may be another product. */
@@ -88,7 +85,7 @@ function countsOfResult(pen: Pen, { id: lot, product: { id: product } }: Lot, ga
         if ('kind' in plan) return [];
         return [{
           stream: (basis?.by === 'attributes' ? basis.classes.find((planned) => planned.class === each)?.switching : null) ?? switchingStream(product, gate.id, characteristic, each), isDecided: outcome !== 'undecided', class: each, rule: sampling?.rule === 'attributes' ? sampling.switching : 'ISO 2859-1', aqlPercent: plan.aqlPercent, severity: plan.severity,
-          event: { type: 'lotJudged', lot, original, accepted: outcome === 'accepted' || outcome === 'acceptedInGap', inGap: outcome === 'acceptedInGap', inspectedOn: plan.severity, plan: judgedPlan(pen, plan, found, decided?.sample ?? 1), sampleSize: decided?.at ?? plan.sampleSize, found },
+          event: { type: 'lotJudged', lot, original, accepted: outcome === 'accepted' || outcome === 'acceptedInGap', inGap: outcome === 'acceptedInGap', inspectedOn: plan.severity, plan: judgedPlan(plan, decided?.sample ?? 1, found, ownTablesOf(pen, plan)), sampleSize: decided?.at ?? plan.sampleSize, found },
         }];
       });
     case 'variables':

@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { AQLS, INSPECTION_LEVELS, judgeSingle, masterRows, singlePlan, tighterWouldAccept } from '../../../shared/sampling/attributes/index.ts';
+import { AQLS, INSPECTION_LEVELS, judgeStages, masterRows, singlePlan, stagesOf, tighterWouldAccept } from '../../../shared/sampling/attributes/index.ts';
+import type { AttributesPlan } from '../../../shared/sampling/attributes/index.ts';
+
+const judged = (plan: AttributesPlan, found: number) => judgeStages({ stages: stagesOf(plan) }, [found]).outcome;
 
 const aRequest = fc.record({
   lotSize: fc.oneof(fc.integer({ min: 1, max: 2000 }), fc.integer({ min: 1, max: 1_000_000_000 })),
@@ -16,7 +19,7 @@ it('tightened never accepts what normal rejects, nor normal what reduced rejects
     const tightened = singlePlan({ ...request, severity: 'tightened' });
     if (normal.letter !== tightened.letter) return;
     compared += 1;
-    if (judgeSingle(normal, found) === 'rejected') expect(judgeSingle(tightened, found)).toBe('rejected');
+    if (judged(normal, found) === 'rejected') expect(judged(tightened, found)).toBe('rejected');
   }), { numRuns: 2000 });
   expect(compared).toBeGreaterThan(200);
 });
@@ -37,13 +40,13 @@ it('a plan never looks at more than the lot, and accepts at Ac and rejects at Re
     expect(plan.sampleSize).toBeLessThanOrEqual(request.lotSize);
     expect(plan.everyPiece).toBe(plan.sampleSize === request.lotSize);
     expect(plan.re).toBeGreaterThan(plan.ac);
-    expect([judgeSingle(plan, plan.ac), judgeSingle(plan, plan.re)]).toEqual(['accepted', 'rejected']);
+    expect([judged(plan, plan.ac), judged(plan, plan.re)]).toEqual(['accepted', 'rejected']);
   }));
 });
 
 it('what the tighter AQL accepts, the plan accepts', () => {
   fc.assert(fc.property(aRequest, fc.nat({ max: 60 }), (request, found) => {
     const plan = singlePlan(request);
-    if (tighterWouldAccept(plan, found)) expect(judgeSingle(plan, found)).toBe('accepted');
+    if (tighterWouldAccept(plan, found)) expect(judged(plan, found)).toBe('accepted');
   }));
 });

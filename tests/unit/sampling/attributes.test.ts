@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { codeLetter, isAql, judgeSingle, singlePlan, tighterWouldAccept } from '../../../shared/sampling/attributes/index.ts';
+import { codeLetter, isAql, judgeStages, singlePlan, stagesOf, tighterWouldAccept } from '../../../shared/sampling/attributes/index.ts';
+import type { AttributesPlan } from '../../../shared/sampling/attributes/index.ts';
 import { OutsideDomain } from '../../../shared/ground/outside-domain.ts';
+
+const judged = (plan: AttributesPlan, found: number) => judgeStages({ stages: stagesOf(plan) }, [found]).outcome;
 
 describe('a single plan', () => {
   it('follows an arrow to another letter and takes that letter\'s sample size (MIL-STD-105E 4.9.4, seen)', () => {
@@ -43,12 +46,12 @@ describe('judging a single sample', () => {
 
   it('accepts, accepts in the gap and rejects on reduced inspection (Table II-C, K at AQL 1.5: n 50, Ac 2, Re 5)', () => {
     expect(reduced).toMatchObject({ letter: 'K', sampleSize: 50, ac: 2, re: 5 });
-    expect([2, 3, 4, 5].map((found) => judgeSingle(reduced, found))).toEqual(['accepted', 'acceptedInGap', 'acceptedInGap', 'rejected']);
+    expect([2, 3, 4, 5].map((found) => judged(reduced, found))).toEqual(['accepted', 'acceptedInGap', 'acceptedInGap', 'rejected']);
   });
 
   it('refuses a count that is no count', () => {
-    expect(() => judgeSingle(reduced, -1)).toThrow(OutsideDomain);
-    expect(() => judgeSingle(reduced, 0.5)).toThrow(OutsideDomain);
+    expect(() => judged(reduced, -1)).toThrow(OutsideDomain);
+    expect(() => judged(reduced, 0.5)).toThrow(OutsideDomain);
   });
 });
 

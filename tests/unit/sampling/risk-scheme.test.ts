@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { stagesOf } from '../../../shared/sampling/attributes/index.ts';
 import type { AttributesPlan, InspectionLevel } from '../../../shared/sampling/attributes/index.ts';
 import { binomialExactly } from '../../../shared/sampling/chance/index.ts';
-import { batchInterval, clopperPearson, acceptance, judgedPlan, schemeBehaviour, schemeFor, simulateScheme } from '../../../shared/sampling/risk/index.ts';
+import { batchInterval, clopperPearson, acceptance, schemeBehaviour, schemeFor, simulateScheme } from '../../../shared/sampling/risk/index.ts';
 import type { Scheme } from '../../../shared/sampling/risk/index.ts';
-import { limitNumber, startSwitching, switchingAfter } from '../../../shared/sampling/switching/index.ts';
+import { judgedPlan, limitNumber, startSwitching, switchingAfter } from '../../../shared/sampling/switching/index.ts';
 import type { SwitchingState } from '../../../shared/sampling/switching/index.ts';
 
 const binomial = { kind: 'binomial' } as const;

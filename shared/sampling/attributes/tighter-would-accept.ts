@@ -4,21 +4,6 @@ import { tableLines } from './sampling-tables.ts';
 import type { OwnTable } from './sampling-tables.ts';
 import type { AttributesPlan } from './single-plan.ts';
 
-/** The verdict of a single sample. In the gap of a reduced plan the lot is accepted and normal inspection comes back with the next. */
-export type SingleVerdict = 'accepted' | 'acceptedInGap' | 'rejected';
-
-/**
- * Judges a single sample: accepted up to Ac, rejected from Re, between them (reduced plans only) accepted in the gap.
- * @param found nonconforming pieces, or nonconformities where the AQL counts those; 0 or more
- * @throws OutsideDomain unless `found` is a whole number, 0 or more
- * @see MIL-STD-105E 4.10.1.1 and, for the gap, 4.10.1.4 (seen)
- */
-export function judgeSingle(plan: Pick<AttributesPlan, 'ac' | 're'>, found: number): SingleVerdict {
-  requireWhole('found', found, 0, Number.MAX_SAFE_INTEGER);
-  if (found <= plan.ac) return 'accepted';
-  return found < plan.re ? 'acceptedInGap' : 'rejected';
-}
-
 /**
  * Would the lot have passed the next smaller AQL too? This feeds the switching score, which is kept on normal
  * inspection: the tighter plan is the neighbour on the left in the normal table, in the row of the letter really used.
