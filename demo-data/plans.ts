@@ -118,7 +118,15 @@ const VARIED: CountedRules = {
   legible: { rule: 'zeroAcceptance', lqPercent: { major: 12.5, minor: 12.5 }, consumerRisk: 0.1 },
 };
 
-function route(id: string, name: string, inscribedCircle: number, tolerance: number, marking: string, rules: CountedRules): InspectionPlan {
+/** A size with the tolerance of its class (ISO 1832, from memory: docs/methods). */
+interface Size { readonly mm: number; readonly plusMinusMm: number }
+interface Route { readonly id: string; readonly name: string; readonly circle: Size; readonly thickness: Size; /** Control dimension m; asked for where the sides and corners are ground. */ readonly corner?: Size; readonly marking: string; readonly rules: CountedRules }
+
+function size(id: string, name: string, method: string, { mm, plusMinusMm }: Size, plausible: Measured['plausible'], level: 'I' | 'II'): Measured {
+  return measured({ id, name, method, unit: 'mm', decimals: 3, lower: mm - plusMinusMm, upper: mm + plusMinusMm, target: mm, plausible, gaugeKind: 'micrometer', decisionRule: 'guardedAcceptance', sampling: { rule: 'variables', level, aqlPercent: 1 } });
+}
+
+function route({ id, name, circle, thickness, corner, marking, rules }: Route): InspectionPlan {
   return {
     id, name, appliesTo: 'lot',
     gates: [
@@ -134,8 +142,9 @@ function route(id: string, name: string, inscribedCircle: number, tolerance: num
       {
         id: 'dimensions', name: 'Ground dimensions', workedOn: 'lot', bench: 'Gauge room', roles: FLOOR, cautions: ['sharpEdges'],
         characteristics: [
-          measured({ id: 'circle', name: 'Inscribed circle d', method: 'micrometer with nest', unit: 'mm', decimals: 3, lower: inscribedCircle - tolerance, upper: inscribedCircle + tolerance, target: inscribedCircle, plausible: { least: 3, most: 40 }, gaugeKind: 'micrometer', decisionRule: 'guardedAcceptance', sampling: { rule: 'variables', level: 'II', aqlPercent: 1 } }),
-          measured({ id: 'thickness', name: 'Thickness s', method: 'micrometer', unit: 'mm', decimals: 3, lower: 4.63, upper: 4.89, target: 4.76, plausible: { least: 1, most: 20 }, gaugeKind: 'micrometer', decisionRule: 'guardedAcceptance', sampling: { rule: 'variables', level: 'I', aqlPercent: 1 } }),
+          size('circle', 'Inscribed circle d', 'micrometer with nest', circle, { least: 3, most: 40 }, 'II'),
+          ...(corner === undefined ? [] : [size('corner', 'Control dimension m', 'V nest and plunger, set with a master', corner, { least: 0.2, most: 30 }, 'I')]),
+          size('thickness', 'Thickness s', 'micrometer', thickness, { least: 1, most: 20 }, 'I'),
         ],
       },
       {
@@ -168,6 +177,8 @@ export const PLANS: readonly InspectionPlan[] = [
   furnacePlan('FURNACE-T10', 'Furnace charge, Demo tough 10', T10),
   coatingPlan('COATING-CVD', 'Coating charge, Demo layer A', 12, 2),
   coatingPlan('COATING-PVD', 'Coating charge, Demo layer B', 3, 0.7),
-  route('ROUTE-CNMG', 'Route of CNMG-D1', 12.7, 0.08, 'CNMG120408-D1 F8', SINGLE),
-  route('ROUTE-TNMG', 'Route of TNMG-D2', 9.525, 0.05, 'TNMG160404-D2 T10', VARIED),
+  route({ id: 'ROUTE-CNMG', name: 'Route of CNMG-D1', circle: { mm: 12.7, plusMinusMm: 0.08 }, thickness: { mm: 4.76, plusMinusMm: 0.13 }, marking: 'CNMG120408-D1 F8', rules: SINGLE }),
+  route({ id: 'ROUTE-TNMG', name: 'Route of TNMG-D2', circle: { mm: 9.525, plusMinusMm: 0.05 }, thickness: { mm: 4.76, plusMinusMm: 0.13 }, marking: 'TNMG160404-D2 T10', rules: VARIED }),
+  route({ id: 'ROUTE-SNMG', name: 'Route of SNMG-D3', circle: { mm: 12.7, plusMinusMm: 0.08 }, corner: { mm: 2.301, plusMinusMm: 0.13 }, thickness: { mm: 4.76, plusMinusMm: 0.13 }, marking: 'SNMG120408-D3 F8', rules: SINGLE }),
+  route({ id: 'ROUTE-DCGT', name: 'Route of DCGT-D4', circle: { mm: 9.525, plusMinusMm: 0.025 }, corner: { mm: 5.089, plusMinusMm: 0.025 }, thickness: { mm: 3.97, plusMinusMm: 0.13 }, marking: 'DCGT11T304-D4 T10', rules: SINGLE }),
 ];

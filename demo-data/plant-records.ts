@@ -16,6 +16,8 @@ export const LAYERS: readonly LayerCard[] = [
 export const PRODUCTS: readonly ProductCard[] = [
   { id: 'CNMG-D1', designation: 'CNMG 12 04 08', name: 'Turning insert D1, medium', itemCode: 'CNMG120408-D1', grade: 'DEMO-F8', layer: 'DEMO-CVD', marking: 'CNMG120408-D1 F8', piecesPerBox: 10, plan: 'ROUTE-CNMG', sinteredVolumeMm3: 661, thicknessMm: 4.76 },
   { id: 'TNMG-D2', designation: 'TNMG 16 04 04', name: 'Turning insert D2, finishing', itemCode: 'TNMG160404-D2', grade: 'DEMO-T10', layer: 'DEMO-PVD', marking: 'TNMG160404-D2 T10', piecesPerBox: 10, plan: 'ROUTE-TNMG', sinteredVolumeMm3: 490, thicknessMm: 4.76 },
+  { id: 'SNMG-D3', designation: 'SNMG 12 04 08', name: 'Facing insert D3, medium', itemCode: 'SNMG120408-D3', grade: 'DEMO-F8', layer: 'DEMO-CVD', marking: 'SNMG120408-D3 F8', piecesPerBox: 10, plan: 'ROUTE-SNMG', sinteredVolumeMm3: 648, thicknessMm: 4.76 },
+  { id: 'DCGT-D4', designation: 'DCGT 11 T3 04', name: 'Profiling insert D4, ground', itemCode: 'DCGT11T304-D4', grade: 'DEMO-T10', layer: 'DEMO-PVD', marking: 'DCGT11T304-D4 T10', piecesPerBox: 10, plan: 'ROUTE-DCGT', sinteredVolumeMm3: 318, thicknessMm: 3.97 },
 ];
 
 /** Calibration days are counted from the day the data is made, so that one gauge is always overdue and one nearly due. */

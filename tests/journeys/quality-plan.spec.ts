@@ -99,7 +99,7 @@ test('a plan that is new is written from the gates of another, on a tablet, and 
   await kiosk.tap(link(kiosk, 'Write a new plan'));
   await kiosk.tap(button(kiosk, 'Begin writing'));
   await expect(kiosk.page.getByText('This must be filled in.')).toBeVisible();
-  await fillIn(kiosk, 'Number', 'ROUTE-SNMG');
+  await fillIn(kiosk, 'Number', 'ROUTE-NEW');
   await fillIn(kiosk, 'Name', 'Route of square inserts');
   await kiosk.page.getByRole('combobox', { name: 'Begin with' }).selectOption('ROUTE-TNMG');
   await kiosk.accessibleInEveryTheme();
