@@ -87,10 +87,9 @@ export class GhKioskMenu extends LitElement {
 
 /** Pages of the keeper's desk that others need too; keepers find them under their tab as well. */
 function pagesOf(roles: readonly Role[]): readonly { readonly path: string; readonly text: string }[] {
-  const { myPin, gauges, journal } = shellWords().pages;
+  const { myPin, journal } = shellWords().pages;
   return [
     { path: '/keeper/pin', text: myPin },
-    ...(roles.includes('lab') || roles.includes('engineer') ? [{ path: '/keeper/gauges', text: gauges }] : []),
     ...(roles.includes('engineer') ? [{ path: '/keeper/journal', text: journal }] : []),
   ];
 }

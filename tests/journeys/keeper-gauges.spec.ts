@@ -7,7 +7,7 @@ const button = ({ page }: Kiosk, name: string | RegExp) => page.getByRole('butto
 test('an overdue gauge is told, and fit again when its calibration is entered', async ({ startPlant }) => {
   const plant = await startPlant();
   const keeper = await plant.openKiosk('K-100', 'Office');
-  await keeper.page.goto('/keeper/gauges');
+  await keeper.page.goto('/gauges');
   await expect(keeper.page.getByText('One gauge is overdue. Its readings do not count until it is calibrated.')).toBeVisible();
   await expect(keeper.page.getByRole('row', { name: /^MIC-12 overdue/ })).toBeVisible();
   await expect(keeper.page.getByRole('row', { name: /^OPT-31 due soon/ })).toBeVisible();

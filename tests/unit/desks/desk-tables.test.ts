@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { csvOf } from '../../../kiosk/desk/save-csv.ts';
-import { gaugeStanding } from '../../../kiosk/keeper/gauge-standing.ts';
+import { gaugeStanding } from '../../../kiosk/gauges/gauge-standing.ts';
 import { whatStops } from '../../../kiosk/release/what-stops.ts';
 import { makeHistory } from '../../../demo-data/history.ts';
 import { evolve, type AnyState, type Lot } from '../../../shared/traveller/index.ts';

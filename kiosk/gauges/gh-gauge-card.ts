@@ -1,6 +1,6 @@
 import { LitElement, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { keeperDeskWords } from '../../shared/words/keeper-desk.en.ts';
+import { gaugesDeskWords } from '../../shared/words/gauges-desk.en.ts';
 import { refusalNotice } from '../desk/asked-notice.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
 import { Giving } from '../desk/giving.ts';
@@ -13,7 +13,7 @@ import { partStyles } from '../parts/part-styles.ts';
 import { tell } from '../parts/tell.ts';
 import { gaugeStanding, markOfGauge, today, type GaugeRow } from './gauge-standing.ts';
 
-const words = keeperDeskWords.gauges;
+const words = gaugesDeskWords.register;
 
 /**
  * One gauge: what it is, its next calibration entered, or taken out of use.

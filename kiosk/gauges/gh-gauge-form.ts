@@ -1,7 +1,7 @@
 import { LitElement, html } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { GaugeCard } from '../../shared/traveller/index.ts';
-import { keeperDeskWords } from '../../shared/words/keeper-desk.en.ts';
+import { gaugesDeskWords } from '../../shared/words/gauges-desk.en.ts';
 import { refusalNotice } from '../desk/asked-notice.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
 import { Giving } from '../desk/giving.ts';
@@ -12,7 +12,7 @@ import '../parts/gh-field.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { tell } from '../parts/tell.ts';
 
-const words = keeperDeskWords.gauges;
+const words = gaugesDeskWords.register;
 const TEXTS = ['id', 'name', 'gaugeKind', 'unit', 'calibrationDue', 'bench'] as const;
 const NUMBERS = ['resolution', 'expandedUncertainty', 'least', 'most'] as const;
 type Key = (typeof TEXTS)[number] | (typeof NUMBERS)[number];
@@ -32,7 +32,7 @@ export class GhGaugeForm extends LitElement {
 
   override render() {
     return html`<section class="sheet" aria-labelledby="title">
-      <h2 id="title">${words.register}</h2>
+      <h2 id="title">${words.registerOne}</h2>
       ${refusalNotice(this.#giving)}
       <div class="fields">${ORDER.map((key) => html`<gh-field label=${words.fields[key]} hint=${key === 'gaugeKind' ? words.kindHint : ''} type=${key === 'calibrationDue' ? 'date' : 'text'}
         entry=${NUMBERS.some((number) => number === key) ? 'decimal' : 'text'} max-length="64" .value=${this.fields[key]} error=${this.asked ? this.#faultOf(key) : ''}

@@ -1,6 +1,6 @@
 import { LitElement, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { keeperDeskWords } from '../../shared/words/keeper-desk.en.ts';
+import { gaugesDeskWords } from '../../shared/words/gauges-desk.en.ts';
 import { askedNotice } from '../desk/asked-notice.ts';
 import { Asked } from '../desk/asked.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
@@ -15,7 +15,7 @@ import { gaugeStanding, markOfGauge, today, type GaugeRow } from './gauge-standi
 import './gh-gauge-card.ts';
 import './gh-gauge-form.ts';
 
-const words = keeperDeskWords.gauges;
+const words = gaugesDeskWords.register;
 const columns = [
   { key: 'id', head: words.columns.id, sortable: true, filterable: true }, { key: 'standing', head: words.columns.standing, sortable: true, filterable: true }, { key: 'due', head: words.columns.due, sortable: true },
   { key: 'name', head: words.columns.name, sortable: true, filterable: true }, { key: 'kind', head: words.columns.kind, sortable: true, filterable: true },
@@ -24,8 +24,8 @@ const columns = [
 ];
 
 /** The gauges of the plant: the list with what is overdue, one gauge, or a new one. */
-@customElement('gh-gauges')
-export class GhGauges extends LitElement {
+@customElement('gh-gauge-register')
+export class GhGaugeRegister extends LitElement {
   static override styles = [partStyles, deskStyles];
   @property() gauge = '';
   @property({ type: Boolean }) registers = false;
@@ -37,7 +37,7 @@ export class GhGauges extends LitElement {
     const { value } = this.#catalogue;
     if (value === null) return askedNotice(this.#catalogue);
     const done = this.done === '' ? nothing : html`<gh-notice kind="done" happened=${this.done}></gh-notice>`;
-    const back = html`<p><a href="/keeper/gauges">${words.back}</a></p>${done}`;
+    const back = html`<p><a href="/gauges">${words.back}</a></p>${done}`;
     const told = ({ detail }: CustomEvent<{ done: string }>) => {
       this.done = detail.done;
       void this.#catalogue.again();
@@ -51,7 +51,7 @@ export class GhGauges extends LitElement {
     const day = today();
     const overdue = value.gauges.filter((gauge) => gaugeStanding(gauge, day) === 'overdue').length;
     return html`${askedNotice(this.#catalogue)}${overdue === 0 ? nothing : html`<gh-notice kind="fault" happened=${words.overdueNote(overdue, showFigure(overdue))}></gh-notice>`}
-      <p><a href="/keeper/gauges?new">${words.register}</a></p>
+      <p><a href="/gauges?new">${words.registerOne}</a></p>
       ${this.#table.table(words.caption, columns, value.gauges.map((gauge) => rowOf(gauge, day)), { empty: words.empty, file: 'gauges' })}`;
   }
 }
@@ -60,7 +60,7 @@ function rowOf(gauge: GaugeRow, day: string): DeskRow {
   const standing = gaugeStanding(gauge, day);
   const word = words.standings[standing];
   return {
-    key: gauge.id, href: `/keeper/gauges/${encodeURIComponent(gauge.id)}`,
+    key: gauge.id, href: `/gauges/${encodeURIComponent(gauge.id)}`,
     texts: {
       id: gauge.id, name: gauge.name, kind: gauge.gaugeKind, range: words.range(showFigure(gauge.least), showFigure(gauge.most), gauge.unit), resolution: words.withUnit(showFigure(gauge.resolution), gauge.unit),
       uncertainty: words.withUnit(showFigure(gauge.expandedUncertainty), gauge.unit), due: gauge.calibrationDue, standing: word, bench: gauge.bench ?? deskWords.none,
@@ -72,6 +72,6 @@ function rowOf(gauge: GaugeRow, day: string): DeskRow {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'gh-gauges': GhGauges;
+    'gh-gauge-register': GhGaugeRegister;
   }
 }

@@ -1,0 +1,48 @@
+import { LitElement, html } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { gaugesDeskWords as words } from '../../shared/words/gauges-desk.en.ts';
+import { offlineNotice } from '../desk/asked-notice.ts';
+import { deskStyles } from '../desk/desk-styles.ts';
+import { Follow, link } from '../link/index.ts';
+import '../parts/gh-tabs.ts';
+import { partStyles } from '../parts/part-styles.ts';
+import type { Route } from '../shell/routes.ts';
+import './gh-gauge-register.ts';
+
+/** The desk's pages in the order of their tabs; `recall` and `studies` have their words already. Numbers of gauges are upper case, so no gauge has the name of a page. */
+const PAGES = ['register'] as const;
+type Page = (typeof PAGES)[number];
+
+/** The desk of the gauges: the register and one gauge's page. The server decides each command. */
+@customElement('gh-gauges-desk')
+export class GhGaugesDesk extends LitElement {
+  static override styles = [partStyles, deskStyles];
+  @property({ attribute: false }) route: Route | null = null;
+  readonly connection = new Follow(this, () => link.connection);
+
+  override render() {
+    const page = PAGES.find((each) => each === this.route?.parts[0]) ?? 'register';
+    return html`<div class="page">
+      <h1>${words.title}</h1>
+      <gh-tabs label=${words.partsLabel} current=${hrefOf(page)} .tabs=${PAGES.map((each) => ({ href: hrefOf(each), text: words.parts[each] }))}></gh-tabs>
+      ${offlineNotice()} ${this.#page(page)}
+    </div>`;
+  }
+
+  #page(page: Page) {
+    switch (page) {
+      // A page of its own: its name in PAGES, its word in shared/words/gauges-desk, its element here.
+      case 'register': return html`<gh-gauge-register gauge=${this.route?.parts[0] ?? ''} ?registers=${this.route?.query.has('new') ?? false}></gh-gauge-register>`;
+    }
+  }
+}
+
+function hrefOf(page: Page): string {
+  return page === 'register' ? '/gauges' : `/gauges/${page}`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'gh-gauges-desk': GhGaugesDesk;
+  }
+}
