@@ -1,0 +1,3 @@
+export { ADHESION_CLASSES, adhesionLoad } from './adhesion.ts';
+export type { AdhesionClass, AdhesionSubstrate } from './adhesion.ts';
+export { craterUncertaintyUm } from './crater-uncertainty.ts';
