@@ -1,9 +1,15 @@
 export * from './coating/index.ts';
+export { blendedFactors } from './blend.ts';
+export type { BlendedFactors, BlendPart } from './blend.ts';
 export { craterLayersUm, craterThicknessUm } from './crater.ts';
 export type { CraterRing, CraterThickness } from './crater.ts';
 export { archimedesDensity, theoreticalDensityGPerCm3, volumeFraction, waterDensityGPerCm3 } from './density.ts';
 export type { Constituent, WaterWeighing } from './density.ts';
 export * from './grade/index.ts';
+export { directionalNumbers, evenShrinkage, shrinkagesOfBar } from './directional-shrinkage.ts';
+export type { BarSizes, DirectionalNumbers, Shrinkages } from './directional-shrinkage.ts';
 export { COBALT_SATURATION_UT_M3_PER_KG, oerstedFromKAPerM, relativeSaturation } from './magnetics.ts';
+export { pressTargetsByDirection, pressUncertainty, weightRoom } from './press-by-direction.ts';
+export type { DirectionalRequest, DirectionalTargets, FactorUncertainties, SizeLimits } from './press-by-direction.ts';
 export { lengthChangeFromMassChange, linearShrinkage, pressTargets, shrinkageNumbers } from './shrinkage.ts';
 export type { PressRequest, PressTargets, ShrinkageNumbers } from './shrinkage.ts';

@@ -52,7 +52,7 @@ export type PressTargets = {
 
 /**
  * Press targets from the sintered piece: m = V ρ / ((1 − b)(1 − q)), V_green = V/(1 − S)³, green size = sintered size · K.
- * Shrinkage is taken as even in all directions; a real piece shrinks differently in height, so a die belongs to its powder.
+ * Shrinkage is taken as even in all directions; a real piece shrinks differently in height: `pressTargetsByDirection`.
  * @throws OutsideDomain for values outside the ranges beside each field, or a volume, density or size not above 0
  * @see mass balance, derived: the pressed mass less what leaves is the sintered mass
  */
