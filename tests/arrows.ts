@@ -10,8 +10,10 @@ export interface SourceFile { readonly path: string; readonly text: string }
  */
 export const ROOMS: Readonly<Record<string, { readonly uses: readonly string[]; readonly packages?: readonly string[]; readonly instead: string }>> = {
   'shared/ground': { uses: [], packages: [], instead: 'The ground knows no one: take what it needs as an argument, or move the file to the room that owns the subject.' },
-  'shared/sampling': { uses: ['shared/ground'], packages: [], instead: 'Statistics know no lot and no gauge: take numbers as arguments and let shared/traveller bring them.' },
-  'shared/metrology': { uses: ['shared/ground'], packages: [], instead: 'Statistics know no lot and no gauge: take numbers as arguments and let shared/traveller bring them.' },
+  'shared/sampling': { uses: ['shared/sampling/chance', 'shared/ground'], packages: [], instead: 'Statistics know no lot and no gauge: take numbers as arguments and let shared/traveller bring them.' },
+  // Distributions are the ground of all statistics, whether of samples or of gauges.
+  'shared/sampling/chance': { uses: ['shared/ground'], packages: [], instead: 'A distribution knows neither plan nor gauge: take numbers as arguments.' },
+  'shared/metrology': { uses: ['shared/sampling/chance', 'shared/ground'], packages: [], instead: 'Statistics know no lot and no gauge: take numbers as arguments and let shared/traveller bring them.' },
   'shared/carbide': { uses: ['shared/ground'], packages: [], instead: 'Formulas know no lot: take numbers as arguments and let shared/traveller bring them.' },
   'shared/traveller': { uses: ['shared/sampling', 'shared/metrology', 'shared/carbide', 'shared/ground'], packages: [], instead: 'The rules know neither words nor wire: give a typed value and let shared/words say it, or move the shape to shared/wire.' },
   'shared/wire': { uses: ['shared/traveller', 'shared/ground'], packages: ['zod'], instead: 'The wire knows shapes only: move the rule to shared/traveller, the sentence to shared/words.' },
