@@ -9,6 +9,8 @@ import { showFigure } from '../desk/show.ts';
 import { markOfStanding } from '../desk/state-of.ts';
 import { deskWords, labels } from '../desk/words.ts';
 import { Follow, link, LinkFault, type RefusalText } from '../link/index.ts';
+import type { CautionKey } from '../../shared/traveller/index.ts';
+import '../desk/gh-step-cautions.ts';
 import '../parts/gh-bench-row.ts';
 import '../parts/gh-notice.ts';
 import { partStyles } from '../parts/part-styles.ts';
@@ -19,6 +21,8 @@ import './gh-scan-field.ts';
 import './gh-ship-boxes.ts';
 import { packStyles } from './pack-styles.ts';
 import { readScanned } from './scanned-code.ts';
+
+const CAUTIONED: readonly CautionKey[] = ['lifting', 'sharpEdges'];
 
 /** The packing desk: released lots to pack and ship; one lot in hand; boxes on their way out. */
 @customElement('gh-packing-desk')
@@ -45,6 +49,7 @@ export class GhPackingDesk extends LitElement {
     const { value } = this.#rows;
     return html`<div class="page">
       <div class="head"><h1>${words.title}</h1><a class="big" href="/packing?ship">${words.toShip}</a></div>
+      <gh-step-cautions .keys=${CAUTIONED}></gh-step-cautions>
       ${offlineNotice()} ${this.refused === null ? nothing : this.#refusal(this.refused)}
       <gh-scan-field hears label=${words.scanLot} take-word=${words.scanTake} @code-scanned=${this.#open}></gh-scan-field>
       ${askedNotice(this.#rows)}

@@ -16,8 +16,8 @@ import './gh-plan-page.ts';
 import './gh-records-load.ts';
 import './gh-switching-states.ts';
 
-const PARTS = ['list', 'compare', 'tables', 'switching', 'catalogue'] as const;
-const PATHS = { list: '/plans', compare: '/plans/compare', tables: '/plans/tables', switching: '/plans/switching', catalogue: '/plans/catalogue' } as const;
+const PARTS = ['list', 'compare', 'tables', 'switching', 'catalogue', 'cautions'] as const;
+const PATHS = { list: '/plans', compare: '/plans/compare', tables: '/plans/tables', switching: '/plans/switching', catalogue: '/plans/catalogue', cautions: '/plans/cautions' } as const;
 
 /** The plans desk: plans with their versions, switching states, and the lists of what the plant makes. */
 @customElement('gh-plans-desk')
@@ -30,6 +30,7 @@ export class GhPlansDesk extends LitElement {
   // Fetched with the desk but not before it: comparing works without a network, and brings the whole sampling engine.
   protected override firstUpdated(): void {
     void import('./compare/gh-plan-compare.ts');
+    void import('./cautions/gh-plan-cautions.ts');
     void import('./tables/gh-tables.ts');
     void import('./write/gh-new-plan.ts');
   }
@@ -48,6 +49,7 @@ export class GhPlansDesk extends LitElement {
     if (part === 'catalogue') return this.#catalogue(second, third);
     if (part === 'compare') return html`<gh-plan-compare .query=${this.route?.query ?? new URLSearchParams()}></gh-plan-compare>`;
     if (part === 'switching') return html`<gh-switching-states stream=${this.route?.query.get('state') ?? ''}></gh-switching-states>`;
+    if (part === 'cautions') return html`<gh-plan-cautions></gh-plan-cautions>`;
     if (part === 'tables') return html`<gh-tables></gh-tables>`;
     if (first === 'new') return mayGive('draftPlan', this.#session.value?.roles ?? []) ? html`<p class="screen-only"><a href="/plans">${words.back}</a></p><gh-new-plan></gh-new-plan>` : html`<p class="soft">${words.approve.mayNot}</p>`;
     return first === 'plan' && second !== '' ? html`<gh-plan-page plan=${second} chosen=${third} .writing=${this.route?.query.get('draft') ?? null}></gh-plan-page>` : html`<gh-plan-list></gh-plan-list>`;

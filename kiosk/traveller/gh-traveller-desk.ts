@@ -6,7 +6,7 @@ import type { Reader } from '../../shared/words/index.ts';
 import { Follow, link } from '../link/index.ts';
 import { TravellerStore, type TravellerView } from '../link/traveller-store.ts';
 import '../parts/gh-button.ts';
-import '../parts/gh-caution.ts';
+import '../desk/gh-cautions.ts';
 import '../parts/gh-notice.ts';
 import '../parts/gh-state-mark.ts';
 import '../parts/gh-traveller-head.ts';
@@ -186,10 +186,8 @@ export class GhTravellerDesk extends LitElement {
 
   #cautions(asked: AskedNow) {
     if (asked.what !== 'work') return nothing;
-    return (asked.gate.plan?.cautions ?? []).map((key) => {
-      const { word, text, rule } = catalogue().caution(key);
-      return html`<gh-caution .word=${word} .text=${text} .rule=${rule}></gh-caution>`;
-    });
+    const { gate } = asked;
+    return html`<gh-cautions .cautions=${gate.cautions ?? (gate.plan?.cautions ?? []).map((caution) => ({ caution, text: null }))}></gh-cautions>`;
   }
 
   #sheets(subject: Subject) {

@@ -15,7 +15,7 @@ export function topicsOf({ stream, body }: Pick<StampedSlip, 'stream' | 'body'>)
   switch (streamParts(stream)?.kind) {
     case 'lot': case 'batch': case 'furnace': case 'coating': return ofSubject;
     case 'switching': case 'skip': return ['switching', 'bench'];
-    case 'table': return ['catalogue'];
+    case 'table': case 'caution': return ['catalogue'];
     case 'person': return ['people'];
     case 'gauge': return ['catalogue', 'bench'];
     case 'plan': case 'product': case 'grade': case 'layer': case 'plant': return ['catalogue'];

@@ -34,7 +34,7 @@ async function planData({ plant, params: { id = '', planVersion = '' }, query }:
   return {
     plant: card?.name ?? '', demo: card?.demo ?? false, language: 'en', plan: version.plan, planVersion: version.planVersion, standing: standingOf(version), why: version.why,
     draftedBy: plant.records.names()[version.draftedBy] ?? version.draftedBy, draftedAt: version.at, approvals: version.approvals.map(({ name, badge, at }) => ({ name, badge, at })),
-    lotSize, tables: await tablesNamed(plant, version.plan), printedAt: new Date().toISOString(),
+    lotSize, tables: await tablesNamed(plant, version.plan), cautions: plant.records.cautions(), printedAt: new Date().toISOString(),
   };
 }
 

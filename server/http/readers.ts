@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { streamParts } from '../../shared/traveller/index.ts';
 import { certificateDataSchema } from '../../shared/wire/certificate-data.ts';
+import { cautionsSchema } from '../../shared/wire/cautions-view.ts';
 import { ownTablesSchema } from '../../shared/wire/own-tables-view.ts';
 import { planLotsSchema } from '../../shared/wire/plan-lots-view.ts';
 import { benchListSchema, sessionSchema, traceSchema } from '../../shared/wire/views.ts';
@@ -37,6 +38,7 @@ export const readers: readonly Reader[] = [
   { path: '/api/catalogue', summary: 'Products, grades, coatings, plans and gauges', answer: view.catalogueView, read: ({ plant }) => found(plant.records.catalogue()) },
   { path: '/api/plans/:id/lots', summary: 'Lots of a plan that are not done with, each with the version it is inspected by', answer: planLotsSchema, read: ({ plant, params: { id = '' } }) => found({ rows: lotsOfPlan(plant.journal.reader, id) }) },
   { path: '/api/tables', summary: 'The plant’s own copies of master tables', answer: ownTablesSchema, read: ({ plant }) => found({ tables: plant.records.ownTables() }) },
+  { path: '/api/cautions', summary: 'Cautions as the plant words them', answer: cautionsSchema, read: ({ plant }) => found({ cautions: plant.records.cautions() }) },
   { path: '/api/people', summary: 'The people of the plant', answer: view.peopleView, read: ({ plant }) => found({ people: plant.records.people() }) },
   { path: '/api/switching', summary: 'Every switching state', answer: view.switchingView, read: ({ plant }) => found({ rows: plant.records.switching(), skips: plant.records.skipping() }) },
   { path: '/api/release', summary: 'Lots at or near release', answer: view.rowsView, read: ({ plant }) => found({ rows: plant.lists.release() }) },

@@ -31,7 +31,7 @@ function wholeFold(db: Database, { stream, version }: Slip): Switching | null {
 }
 
 /** Takes in slips of people, catalogue, gauges and plans. */
-export function takeRecords(db: Database, { stream, body, at, by }: Slip): void {
+export function takeRecords(db: Database, { stream, version, body, at, by }: Slip): void {
   switch (body.type) {
     case 'personEnrolled':
       return putPerson(db, body.badge, body.name, body.roles, true);
@@ -50,6 +50,10 @@ export function takeRecords(db: Database, { stream, body, at, by }: Slip): void 
       prepared<[string, string]>(db, `UPDATE card SET withdrawn = ? WHERE kind = 'gauge' AND id = ?`).run(body.reason, stream.slice('gauge:'.length));
       return;
     case 'tableLoaded': return putCard(db, 'table', body.table.id, { table: body.table, at, by, reason: body.reason });
+    case 'cautionWritten': {
+      const { caution, text, shown, reason } = body;
+      return putCard(db, 'caution', caution, { caution, cautionVersion: version, text, shown, reason, by, at });
+    }
     case 'plantOpened': return putCard(db, 'plant', 'plant', body.plant);
     case 'planDrafted': {
       const sql = 'INSERT INTO plan_version (plan, plan_version, name, applies_to, why, approvals, in_force, benches) VALUES (?, ?, ?, ?, ?, 0, 0, ?)';

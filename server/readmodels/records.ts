@@ -1,5 +1,6 @@
 import type { Database } from 'better-sqlite3';
 import type { GaugeCard, GradeCard, LayerCard, PlantCard, ProductCard, Skipping, Switching } from '../../shared/traveller/index.ts';
+import type { WrittenCaution } from '../../shared/wire/cautions-view.ts';
 import type { LoadedCopy } from '../../shared/wire/own-tables-view.ts';
 import type { PersonRow, SkipRow, SwitchingRow } from '../../shared/wire/views.ts';
 import { prepared } from '../journal/sqlite/prepared.ts';
@@ -37,6 +38,11 @@ export class Records {
   /** The plant's own copies of master tables. */
   ownTables(): LoadedCopy[] {
     return this.#cards<LoadedCopy>('table').map(({ card }) => card);
+  }
+
+  /** Cautions that the plant has worded, switched off or added. */
+  cautions(): WrittenCaution[] {
+    return this.#cards<WrittenCaution>('caution').map(({ card }) => card);
   }
 
   /** Every bench that a plan in force or a gauge names, and the desks that none does. */

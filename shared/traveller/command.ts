@@ -1,4 +1,5 @@
 import type { CatalogueCommand } from './catalogue/slips.ts';
+import type { CautionCommand } from './caution/slips.ts';
 import type { ChargeOwnCommand } from './charge/commands.ts';
 import type { CommonCommand, GateCommand } from './gate/commands.ts';
 import type { GaugeCommand } from './gauge/slips.ts';
@@ -11,7 +12,7 @@ import type { SwitchingCommand } from './switching-state/commands.ts';
 import type { TableCommand } from './table/slips.ts';
 
 /** Everything a person or program can ask for. */
-export type Command = GateCommand | CommonCommand | LotOwnCommand | BatchOwnCommand | ChargeOwnCommand | SwitchingCommand | TableCommand | PlanCommand | CatalogueCommand | GaugeCommand | PersonCommand | PlantCommand;
+export type Command = GateCommand | CommonCommand | LotOwnCommand | BatchOwnCommand | ChargeOwnCommand | SwitchingCommand | TableCommand | CautionCommand | PlanCommand | CatalogueCommand | GaugeCommand | PersonCommand | PlantCommand;
 export type CommandType = Command['type'];
 /** Commands that the door takes only with the PIN re-entered. */
 export const SIGNED_COMMANDS = ['dispose', 'releaseBatch', 'releaseLot', 'withdrawRelease', 'approvePlan', 'resumeInspection', 'moveLotToPlan'] as const satisfies readonly CommandType[];

@@ -1,4 +1,5 @@
 import type { CatalogueCommand } from './catalogue/slips.ts';
+import { requireCautions } from './caution/decide.ts';
 import type { GaugeCommand } from './gauge/slips.ts';
 import type { PersonCommand } from './person/slips.ts';
 import type { Pen } from './pen.ts';
@@ -41,6 +42,7 @@ export function decidePlan(pen: Pen, command: PlanCommand): void {
       requireReason(command.type, command.why);
       requireSound(command.plan);
       requireOwnTables(pen, command.plan);
+      requireCautions(pen, command.plan);
       const stream = streamName('plan', command.plan.id);
       const state = pen.state(stream);
       return pen.write(stream, { type: 'planDrafted', planVersion: (state?.kind === 'plan' ? state.versions.length : 0) + 1, plan: command.plan, why: command.why });

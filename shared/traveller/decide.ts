@@ -1,4 +1,5 @@
 import { neverReached } from '../ground/never-reached.ts';
+import { decideCaution } from './caution/decide.ts';
 import { decideCharge } from './charge/decide.ts';
 import type { Command } from './command.ts';
 import { decideCatalogue, decideGauge, decidePerson, decidePlan, decidePlant, decideTable } from './decide-records.ts';
@@ -48,6 +49,7 @@ function answer(pen: Pen, command: Command): void {
     case 'setSwitching': case 'resumeInspection': return decideSwitching(pen, command);
     case 'draftPlan': case 'approvePlan': return decidePlan(pen, command);
     case 'loadTable': return decideTable(pen, command);
+    case 'writeCaution': return decideCaution(pen, command);
     case 'defineProduct': case 'defineGrade': case 'defineLayer': return decideCatalogue(pen, command);
     case 'registerGauge': case 'calibrateGauge': case 'withdrawGauge': return decideGauge(pen, command);
     case 'enrolPerson': case 'changePerson': case 'changePin': return decidePerson(pen, command);
@@ -69,6 +71,7 @@ export function streamOf(command: Command): string {
     case 'draftPlan': return streamName('plan', command.plan.id);
     case 'approvePlan': return streamName('plan', command.plan);
     case 'loadTable': return streamName('table', command.table);
+    case 'writeCaution': return streamName('caution', command.caution);
     case 'defineProduct': return streamName('product', command.product.id);
     case 'defineGrade': return streamName('grade', command.grade.id);
     case 'defineLayer': return streamName('layer', command.layer.id);

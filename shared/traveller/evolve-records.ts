@@ -1,4 +1,5 @@
 import { BrokenThread } from './broken-thread.ts';
+import type { CautionSlip, CautionState } from './caution/slips.ts';
 import type { CatalogueSlip } from './catalogue/slips.ts';
 import type { GaugeSlip } from './gauge/slips.ts';
 import type { GaugeState, GradeState, LayerState, PersonState, PlanState, PlantState, ProductState } from './known.ts';
@@ -20,6 +21,11 @@ export function evolveCatalogue({ body, stream, version }: Slip<CatalogueSlip>):
 /** A plant's own copy of a table. */
 export function evolveTable({ body, stream, version, at, by }: Slip<TableSlip>): TableState {
   return { kind: 'table', stream, version, table: body.table, loadedBy: by, at, reason: body.reason };
+}
+
+/** A caution as it was last written. */
+export function evolveCaution({ body: { caution, text, shown, reason }, stream, version, at, by }: Slip<CautionSlip>): CautionState {
+  return { kind: 'caution', stream, version, caution, text, shown, reason, by, at };
 }
 
 /** A plan with all its versions after one more slip. @throws BrokenThread on an approval of what was never drafted */

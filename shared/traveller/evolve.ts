@@ -1,9 +1,10 @@
 import { neverReached } from '../ground/never-reached.ts';
 import { BrokenThread } from './broken-thread.ts';
+import type { CautionSlip } from './caution/slips.ts';
 import type { CatalogueSlip } from './catalogue/slips.ts';
 import { evolveCharge } from './charge/evolve.ts';
 import type { ChargeSlip } from './charge/slips.ts';
-import { evolveCatalogue, evolveGauge, evolvePerson, evolvePlan, evolvePlant, evolveTable } from './evolve-records.ts';
+import { evolveCatalogue, evolveCaution, evolveGauge, evolvePerson, evolvePlan, evolvePlant, evolveTable } from './evolve-records.ts';
 import type { GaugeSlip } from './gauge/slips.ts';
 import type { AnyState } from './known.ts';
 import { evolveLot } from './lot/evolve.ts';
@@ -42,6 +43,7 @@ export function evolve(state: AnyState | null, slip: Slip<SlipBody>): AnyState {
     case 'switching': return evolveSwitching(of(state, 'switching'), slip as Slip<SwitchingSlip>);
     case 'skip': return evolveSkip(of(state, 'skip'), slip as Slip<SkipSlip>);
     case 'table': return evolveTable(slip as Slip<TableSlip>);
+    case 'caution': return evolveCaution(slip as Slip<CautionSlip>);
     case 'plan': return evolvePlan(of(state, 'plan'), slip as Slip<PlanSlip>);
     case 'product': case 'grade': case 'layer': return evolveCatalogue(slip as Slip<CatalogueSlip>);
     case 'gauge': return evolveGauge(of(state, 'gauge'), slip as Slip<GaugeSlip>);

@@ -34,7 +34,7 @@ export type {
   AcceptBy, AttributesRule, Characteristic, Confirmed, Counted, CountedRule, FindingClass, Graded, IntervalRule, LimitingQualityRule, Measured, NonconformityKind, RiskPoints, SequentialRule, SkipLot, TwoPointRule, ValueEntry,
   VariablesRule, ZeroAcceptanceRule,
 } from './plan/characteristic.ts';
-export { CAUTIONS } from './plan/gate-plan.ts';
+export { CAUTIONS, isOurCaution } from './plan/gate-plan.ts';
 export type { CautionKey, GatePlan, InspectionPlan } from './plan/gate-plan.ts';
 export type { PlanSlip } from './plan/slips.ts';
 export { mayGive, RIGHTS, ROLES } from './rights.ts';
@@ -45,6 +45,7 @@ export type { PlanFault } from './plan/plan-fault.ts';
 export type { NewSlip, Slip, SlipBody } from './slip.ts';
 export type { Signature, Stamp } from './stamp.ts';
 export type { Skipping, SkipSlip } from './skip-lot/slips.ts';
+export type { CautionShown, CautionSlip, CautionState } from './caution/slips.ts';
 export type { TableSlip, TableState } from './table/slips.ts';
 export { lotPlanFor } from './plan/lot-plan-for.ts';
 export { isSubject, skipStream, STREAM_KINDS, streamName, streamParts, SUBJECT_KINDS, switchingStream } from './stream.ts';

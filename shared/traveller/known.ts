@@ -1,4 +1,5 @@
 import type { Batch } from './powder-batch/batch.ts';
+import type { CautionState } from './caution/slips.ts';
 import type { Charge } from './charge/charge.ts';
 import type { GaugeCard, } from './gauge/slips.ts';
 import type { GradeCard, LayerCard, ProductCard } from './catalogue/slips.ts';
@@ -22,7 +23,7 @@ export interface PlantState { readonly kind: 'plant'; readonly stream: string; r
 /** A subject with a traveller. */
 export type Subject = Lot | Batch | Charge;
 /** The state of any stream. */
-export type AnyState = Subject | Switching | Skipping | TableState | PlanState | ProductState | GradeState | LayerState | GaugeState | PersonState | PlantState;
+export type AnyState = Subject | Switching | Skipping | TableState | CautionState | PlanState | ProductState | GradeState | LayerState | GaugeState | PersonState | PlantState;
 
 /**
  * What a decision may look at. `state` answers null where nothing has ever happened.

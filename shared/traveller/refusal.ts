@@ -10,7 +10,7 @@ export type IdentifierRule = 'number' | 'notEmpty' | 'serial' | 'labelCode' | 'p
 
 /** A "no" that a person can act on. Its words stand in shared/words, its page in docs/refusals.md. */
 export type Refusal =
-  | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'person' | 'switching' | 'finding' | 'reading' | 'plant' | 'table'; readonly id: string }
+  | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'person' | 'switching' | 'finding' | 'reading' | 'plant' | 'table' | 'caution'; readonly id: string }
   | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'batch' | 'charge' | 'gauge' | 'person' | 'plant' | 'table'; readonly id: string }
   | { readonly code: 'notYourRole'; readonly command: string; readonly needed: readonly Role[] }
   | { readonly code: 'signatureMissing'; readonly command: string }

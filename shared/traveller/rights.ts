@@ -12,7 +12,7 @@ export const RIGHTS = {
   releaseBatch: ['lab', 'engineer'], releaseLot: ['releaser'], withdrawRelease: ['releaser', 'engineer'],
   packBox: ['packer'], printLabel: ['packer'], readLabel: ['packer'], voidBox: ['packer'], shipBox: ['packer'],
   setSwitching: ['engineer'], resumeInspection: ['engineer'],
-  draftPlan: ['engineer'], approvePlan: ['engineer'], moveLotToPlan: ['engineer'], loadTable: ['engineer'], defineProduct: ['engineer'], defineGrade: ['engineer'], defineLayer: ['engineer'],
+  draftPlan: ['engineer'], approvePlan: ['engineer'], moveLotToPlan: ['engineer'], loadTable: ['engineer'], writeCaution: ['engineer', 'keeper'], defineProduct: ['engineer'], defineGrade: ['engineer'], defineLayer: ['engineer'],
   registerGauge: ['keeper', 'lab', 'engineer'], calibrateGauge: ['keeper', 'lab', 'engineer'], withdrawGauge: ['keeper', 'lab', 'engineer'],
   enrolPerson: ['keeper'], changePerson: ['keeper'], changePin: 'anyone',
 } as const satisfies Record<string, readonly Role[] | 'anyone' | 'gate'>;

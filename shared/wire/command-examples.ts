@@ -58,6 +58,7 @@ export const commandExamples: { readonly [Type in CommandType]: Extract<Command,
   resumeInspection: { type: 'resumeInspection', switching: 'switching:P-100/final/look/major', reason: 'Die replaced, first pieces looked at' },
   draftPlan: { type: 'draftPlan', plan, why: 'First version' },
   moveLotToPlan: { type: 'moveLotToPlan', lot: 'L26-0417', planVersion: 2, reason: 'The customer asks for the new edge check' },
+  writeCaution: { type: 'writeCaution', caution: 'dust', text: 'Dust: extraction on and the mask of area 2, see S-14.', shown: true, reason: 'New instruction S-14' },
   loadTable: { type: 'loadTable', table: 'ISO-2C', name: 'Reduced, our copy', severity: 'reduced', csv: 'code_letter,sample_size,0.010,…', reason: 'Copied from the bought standard' },
   approvePlan: { type: 'approvePlan', plan: 'ROUTE-A', planVersion: 1 },
   defineProduct: {

@@ -59,6 +59,7 @@ export const ENDPOINTS: readonly Endpoint[] = [
   { method: 'get', path: '/api/catalogue', tag: 'records', summary: 'Products, grades, coatings, plans and gauges', answer: { schema: 'Catalogue' }, refuses: [] },
   { method: 'get', path: '/api/plans/{id}/lots', tag: 'lists', summary: 'Lots of a plan that are not done with, each with the version it is inspected by', answer: { schema: 'PlanLots' }, refuses: [] },
   { method: 'get', path: '/api/tables', tag: 'records', summary: 'The plant’s own copies of master tables', answer: { schema: 'OwnTables' }, refuses: [] },
+  { method: 'get', path: '/api/cautions', tag: 'records', summary: 'Cautions as the plant words them', answer: { schema: 'Cautions' }, refuses: [] },
   { method: 'get', path: '/api/people', tag: 'records', summary: 'People and their roles', answer: { schema: 'People' }, refuses: [] },
   { method: 'get', path: '/api/switching', tag: 'records', summary: 'Switching states', answer: { schema: 'SwitchingRows' }, refuses: [] },
   { method: 'get', path: '/api/release', tag: 'lists', summary: 'Lots ready, or nearly ready, to be released', answer: rows, refuses: [] },

@@ -7,6 +7,7 @@ import { commandExamples } from './command-examples.ts';
 import { commandSchema, envelopeSchema } from './command-schema.ts';
 import { ENDPOINTS, PATH_PARAMETERS } from './openapi-endpoints.ts';
 import type { Endpoint, Parameter } from './openapi-endpoints.ts';
+import { cautionsSchema } from './cautions-view.ts';
 import { ownTablesSchema } from './own-tables-view.ts';
 import { planLotsSchema } from './plan-lots-view.ts';
 import { REFUSAL_STATUS } from './refusal-status.ts';
@@ -115,7 +116,7 @@ function answerSchemas(): JsonObject {
   const answers = {
     SignIn: signInSchema, Session: sessionSchema, Written: writtenSchema, Refused: refusedSchema, Plant: plantSchema, BenchList: benchListSchema, Traveller: travellerSchema, Slips: slipsSchema,
     StateAnswer: stateAnswerSchema, Catalogue: catalogueAnswerSchema, People: peopleSchema, SwitchingRows: switchingRowsSchema, Rows: rowsSchema, Trace: traceSchema, Hits: hitsSchema, Slip: stampedSlipSchema,
-    PlanLots: planLotsSchema, OwnTables: ownTablesSchema, Verification: verificationSchema, Health: healthSchema, Certificate: certificateDataSchema, CertificateVerdict: certificateVerdictSchema,
+    PlanLots: planLotsSchema, OwnTables: ownTablesSchema, Cautions: cautionsSchema, Verification: verificationSchema, Health: healthSchema, Certificate: certificateDataSchema, CertificateVerdict: certificateVerdictSchema,
   };
   return Object.fromEntries(Object.entries(answers).map(([name, schema]) => [name, schemaOf(schema)]));
 }

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { CAUTIONS, FINDING_CLASSES, ROLES, SUBJECT_KINDS } from '../traveller/index.ts';
-import { id, line, newKey, passage, percent, place, positive, quantity } from './field-schemas.ts';
+import { FINDING_CLASSES, ROLES, SUBJECT_KINDS } from '../traveller/index.ts';
+import { id, line, newKey, passage, percent, place, positive, quantity, typed } from './field-schemas.ts';
 
 /** Percent nonconforming; that it is one of the preferred values is asked by the traveller, which names the place. */
 const aqlPercent = z.number().min(0.01).max(1000);
@@ -65,7 +65,7 @@ const characteristic = z.discriminatedUnion('kind', [
 
 const gatePlan = z.strictObject({
   id: newKey, name: line(60), workedOn: z.enum(SUBJECT_KINDS), bench: line(60),
-  roles: z.array(z.enum(ROLES)).max(ROLES.length), cautions: z.array(z.enum(CAUTIONS)).max(CAUTIONS.length), characteristics: z.array(characteristic).max(60),
+  roles: z.array(z.enum(ROLES)).max(ROLES.length), cautions: z.array(newKey).max(20), characteristics: z.array(characteristic).max(60),
 });
 
 /** An inspection plan as it is drafted. Whether it can be worked is asked by the traveller, which names the first place that is wrong. */
@@ -76,6 +76,7 @@ const csv = z.string().max(220_000);
 
 export const planCommandSchemas = [
   z.strictObject({ type: z.literal('loadTable'), table: newKey, name: line(80), severity: z.enum(['normal', 'tightened', 'reduced']), csv, reason: passage() }),
+  z.strictObject({ type: z.literal('writeCaution'), caution: newKey, text: typed(200).nullable(), shown: z.boolean(), reason: passage() }),
   z.strictObject({ type: z.literal('draftPlan'), plan: inspectionPlanSchema, why: passage() }),
   z.strictObject({ type: z.literal('approvePlan'), plan: id, planVersion: place }),
 ] as const;

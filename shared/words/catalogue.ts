@@ -74,7 +74,8 @@ export interface Catalogue {
   dispositionSentence(disposition: Disposition): string;
   signatureSentence(signature: Signature): string;
   /** One calm line, with the rule that the site's own rules come first. */
-  caution(key: CautionKey): { readonly word: string; readonly text: string; readonly rule: string };
+  /** A caution in the plant's words where it has its own, else in the tool's. */
+  caution(shown: { readonly caution: string; readonly text: string | null }): { readonly word: string; readonly text: string; readonly rule: string };
   readonly cautionLead: string;
   /** The number a person typed, or null; see parse-number.ts. */
   parseNumber(text: string): number | null;

@@ -5,7 +5,7 @@ import type { CautionKey } from '../traveller/index.ts';
  * Hazards by step: common practice of the trade, with IARC monographs 86 and 131 for cobalt with tungsten carbide (dust, grinding).
  */
 export const cautions: Readonly<Record<CautionKey, string>> = {
-  dust: 'Carbide and cobalt dust harms lungs and skin: keep it out of the air and off your hands.',
+  dust: 'Carbide and cobalt dust harms lungs and skin and probably causes cancer (IARC): keep it out of the air and off your hands.',
   lifting: 'Carbide is heavier than it looks: use the lifting aid, or lift it together.',
   ethanol: 'Ethanol vapour catches fire and can explode: keep sparks, heat and static away.',
   press: 'The press crushes and its tools are sharp: nobody reaches in while it can move.',

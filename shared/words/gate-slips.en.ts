@@ -9,11 +9,12 @@ import type { WordsFor } from './words-for.ts';
 
 /** Work at a gate, holds and notes, as people read them on the traveller. */
 export const gateSlipWords: WordsFor<GateSlip | CommonSlip, 'type', Said, [Speak]> = {
-  gateOpened: ({ gate, attempt, original, demands, seed }, speak) => {
+  gateOpened: ({ gate, attempt, original, demands, seed, cautions }, speak) => {
     const again = attempt > 1 ? `, attempt ${speak.format.count(attempt)}` : '';
     const lines = demands.map((demand) => `${demand.characteristic.name}: ${demandSentence(demand, speak)}`);
     const drawn = demands.some(({ places }) => places.some(({ at }) => at !== 'position')) ? [`Drawn at random from seed ${seed}`] : [];
-    return { sentence: `${gate.name} opened${again}`, lines: [...lines, ...(original ? [] : ['Re-inspection: it does not count for switching.']), ...drawn] };
+    const plants = (cautions ?? []).filter(({ cautionVersion }) => cautionVersion > 0).map(({ caution, cautionVersion }) => `Caution ${caution} shown in the plant’s words, version ${speak.format.count(cautionVersion)}`);
+    return { sentence: `${gate.name} opened${again}`, lines: [...lines, ...plants, ...(original ? [] : ['Re-inspection: it does not count for switching.']), ...drawn] };
   },
   readingTaken: (slip, speak) => {
     const characteristic = characteristicAt(speak, slip.gate, slip.characteristic);

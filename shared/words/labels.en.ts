@@ -42,13 +42,13 @@ export const labels: Labels = {
   holdCauses: { verdict: 'a gate’s verdict', charge: 'the verdict of a charge', person: 'a person’s decision' },
   subjectKinds: { lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge' },
   streamKinds: {
-    lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge', switching: 'switching state', skip: 'skip-lot count', table: 'own table', plan: 'plan', product: 'product', grade: 'grade',
+    lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge', switching: 'switching state', skip: 'skip-lot count', table: 'own table', caution: 'caution', plan: 'plan', product: 'product', grade: 'grade',
     layer: 'coating', gauge: 'gauge', person: 'person', plant: 'plant',
   },
   traceKinds: { raw: 'raw-material lot', batch: 'powder batch', lot: 'lot', furnace: 'furnace charge', coating: 'coating charge', box: 'box', shipment: 'shipment' },
   things: {
     lot: 'lot', batch: 'powder batch', charge: 'charge', gate: 'gate', characteristic: 'characteristic', hold: 'hold', box: 'box', product: 'product', grade: 'grade',
-    layer: 'coating', plan: 'plan', planVersion: 'plan version', gauge: 'gauge', person: 'person', switching: 'switching state', finding: 'finding', reading: 'reading', plant: 'plant', table: 'own table',
+    layer: 'coating', plan: 'plan', planVersion: 'plan version', gauge: 'gauge', person: 'person', switching: 'switching state', finding: 'finding', reading: 'reading', plant: 'plant', table: 'own table', caution: 'caution',
   },
   commands: {
     openGate: 'open a gate', takeReading: 'take a reading', takeWeights: 'take weights', recordFinding: 'record a finding', withdrawFinding: 'withdraw a finding',
@@ -56,7 +56,7 @@ export const labels: Labels = {
     openLot: 'open a lot', recordSort: 'enter a sort', destroyPieces: 'take out pieces used up', scrapPieces: 'scrap pieces', splitLot: 'split a lot', releaseLot: 'release a lot',
     withdrawRelease: 'withdraw a release', packBox: 'pack a box', printLabel: 'print a label', readLabel: 'read a label back', voidBox: 'void a box', shipBox: 'ship a box',
     openBatch: 'open a powder batch', releaseBatch: 'release a powder batch', openCharge: 'open a charge', setSwitching: 'set a switching state', resumeInspection: 'let inspection go on',
-    draftPlan: 'draft a plan', approvePlan: 'approve a plan', moveLotToPlan: 'move a lot to another plan version', loadTable: 'load an own table', defineProduct: 'define a product', defineGrade: 'define a grade', defineLayer: 'define a coating',
+    draftPlan: 'draft a plan', approvePlan: 'approve a plan', moveLotToPlan: 'move a lot to another plan version', loadTable: 'load an own table', writeCaution: 'word a caution', defineProduct: 'define a product', defineGrade: 'define a grade', defineLayer: 'define a coating',
     registerGauge: 'register a gauge', calibrateGauge: 'enter a calibration', withdrawGauge: 'withdraw a gauge', enrolPerson: 'enrol a person', changePerson: 'change a person',
     changePin: 'change a PIN', openPlant: 'open the plant',
   },

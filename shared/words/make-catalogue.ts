@@ -1,3 +1,4 @@
+import { isOurCaution } from '../traveller/index.ts';
 import type { Refusal, SlipBody } from '../traveller/index.ts';
 import type { DoorRefusal } from '../wire/reply.ts';
 import type { Catalogue, LanguageParts } from './catalogue.ts';
@@ -32,7 +33,7 @@ export function makeCatalogue(locale: Locale, parts: LanguageParts, timeZone: st
     causeSentence: (cause, reader) => parts.cause(cause, speaker(reader)),
     dispositionSentence: parts.disposition,
     signatureSentence: (signature) => parts.signature(signature, speaker()),
-    caution: (key) => ({ word: parts.cautionWord, text: parts.cautions[key], rule: parts.cautionRule }),
+    caution: ({ caution, text }) => ({ word: parts.cautionWord, text: text ?? (isOurCaution(caution) ? parts.cautions[caution] : caution), rule: parts.cautionRule }),
     parseNumber: (text) => parseNumber(text, locale),
   };
 }

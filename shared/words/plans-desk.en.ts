@@ -1,7 +1,7 @@
 /** What the plans desk says. */
 export const plansDeskWords = {
   title: 'Plans',
-  parts: { list: 'Plans', compare: 'Compare', tables: 'Tables', switching: 'Switching states', catalogue: 'Catalogue' },
+  parts: { list: 'Plans', compare: 'Compare', tables: 'Tables', switching: 'Switching states', catalogue: 'Catalogue', cautions: 'Cautions' },
   partsLabel: 'Parts of the plans desk',
   list: {
     caption: 'Inspection plans', empty: 'No plan has been drafted yet. Lots can be opened once their plan is in force.',

@@ -1,4 +1,5 @@
-import { CAUTIONS, ROLES, SUBJECT_KINDS, type GatePlan, type InspectionPlan } from '../../../shared/traveller/index.ts';
+import { CAUTIONS, isOurCaution, ROLES, SUBJECT_KINDS, type GatePlan, type InspectionPlan } from '../../../shared/traveller/index.ts';
+import type { WrittenCaution } from '../../../shared/wire/cautions-view.ts';
 import { cautions } from '../../../shared/words/cautions.en.ts';
 import { planWritingWords } from '../../../shared/words/plan-writing.en.ts';
 import { labels } from '../../desk/words.ts';
@@ -7,7 +8,9 @@ import { choiceField, severalField, textField, type EditField } from './edit-fie
 const words = planWritingWords.gate;
 
 /** What can be said about a gate besides its characteristics. Only a lot's plan may have gates worked on another subject. */
-export function gateFields(gate: GatePlan, { appliesTo }: Pick<InspectionPlan, 'appliesTo'>): readonly EditField<GatePlan>[] {
+export function gateFields(gate: GatePlan, { appliesTo }: Pick<InspectionPlan, 'appliesTo'>, written: readonly Pick<WrittenCaution, 'caution' | 'text'>[] = []): readonly EditField<GatePlan>[] {
+  const keys = [...new Set([...CAUTIONS, ...written.map(({ caution }) => caution), ...gate.cautions])];
+  const said = (key: string): string => written.find(({ caution }) => caution === key)?.text ?? (isOurCaution(key) ? cautions[key] : key);
   return [
     textField('name', words.name, gate.name, (name) => ({ ...gate, name }), { most: 60 }),
     textField('bench', words.bench, gate.bench, (bench) => ({ ...gate, bench }), { most: 60, hint: words.benchHint }),
@@ -16,7 +19,7 @@ export function gateFields(gate: GatePlan, { appliesTo }: Pick<InspectionPlan, '
       return workedOn === gate.workedOn ? gate : { ...gate, workedOn, characteristics: workedOn === appliesTo ? gate.characteristics : [] };
     }, { hint: words.workedOnHint })]),
     severalField('roles', words.roles, gate.roles, ROLES.map((role) => ({ value: role, text: labels.roles[role] })), (chosen) => ({ ...gate, roles: ROLES.filter((role) => chosen.includes(role)) })),
-    severalField('cautions', words.cautions, gate.cautions, CAUTIONS.map((caution) => ({ value: caution, text: cautions[caution] })), (chosen) => ({ ...gate, cautions: CAUTIONS.filter((caution) => chosen.includes(caution)) })),
+    severalField('cautions', words.cautions, gate.cautions, keys.map((caution) => ({ value: caution, text: said(caution) })), (chosen) => ({ ...gate, cautions: keys.filter((caution) => chosen.includes(caution)) })),
   ];
 }
 /** What can be said about a plan as a whole. */

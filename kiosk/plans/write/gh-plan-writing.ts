@@ -2,8 +2,10 @@ import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { OwnTable } from '../../../shared/sampling/attributes/index.ts';
 import type { Characteristic, GatePlan, InspectionPlan, PlanState } from '../../../shared/traveller/index.ts';
+import type { WrittenCaution } from '../../../shared/wire/cautions-view.ts';
 import { planWritingWords as words } from '../../../shared/words/plan-writing.en.ts';
 import { planFaults } from '../../../shared/words/record-refusals.en.ts';
+import { Asked } from '../../desk/asked.ts';
 import { deskStyles } from '../../desk/desk-styles.ts';
 import { showFigure } from '../../desk/show.ts';
 import { deskWords, labels } from '../../desk/words.ts';
@@ -44,6 +46,9 @@ export class GhPlanWriting extends LitElement {
   @state() private discards = false;
   readonly #work = new DraftWork(this);
   readonly #session = new Follow(this, () => link.session);
+  readonly #worded = new Asked<{ readonly cautions: readonly WrittenCaution[] }>(this, { key: () => '/api/cautions', read: (path) => link.ask(path), topics: ['catalogue'] });
+
+  get #cautions(): readonly WrittenCaution[] { return this.#worded.value?.cautions ?? []; }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     const badge = this.#session.value?.badge ?? '';
@@ -63,7 +68,7 @@ export class GhPlanWriting extends LitElement {
         <gh-plan-outline .plan=${draft.now} version=${this.from ?? ''} current=${this.place} .changed=${changedPlaces(differences)} .fault=${fault === null ? null : placeText(fault.place)}
           @gate-added=${({ detail }: CustomEvent<{ name: string }>) => this.#add(withNewGate(draft.now, detail.name))}
           @characteristic-added=${({ detail }: CustomEvent<{ gate: string; name: string; kind: Characteristic['kind'] }>) => this.#add(withNewCharacteristic(draft.now, detail.gate, detail.name, detail.kind))}></gh-plan-outline>
-        <div class="written">${this.#written(draft.now)}</div>
+        <div class="written">${this.#writtenAt(draft.now)}</div>
       </div>
       <div class="foot">
         <p role="status">${differences.length === 0 ? words.nothing : words.changed(showFigure(differences.length))}</p>
@@ -77,7 +82,7 @@ export class GhPlanWriting extends LitElement {
     </div>`;
   }
 
-  #written(plan: InspectionPlan) {
+  #writtenAt(plan: InspectionPlan) {
     const place = placeOf(this.place);
     const gate = gateAt(plan, place);
     const characteristic = characteristicAt(plan, place);
@@ -90,7 +95,7 @@ export class GhPlanWriting extends LitElement {
     const at = plan.gates.indexOf(gate);
     return html`<section class="sheet" aria-label=${gate.name}><div class="head"><h3>${gate.name}</h3>${this.#placeKeys(place, at, plan.gates.length)}</div>
       <p class="soft">${words.gate.inPlace(showFigure(at + 1), showFigure(plan.gates.length))}${gate.workedOn === plan.appliesTo ? nothing : html`. ${words.gate.noCharacteristics(labels.subjectKinds[gate.workedOn])}`}</p>
-      ${this.#faultAt(place)}${this.#form(place, gateFields(gate, plan), (changed) => withGate(plan, gate.id, changed))}</section>`;
+      ${this.#faultAt(place)}${this.#form(place, gateFields(gate, plan, this.#cautions), (changed) => withGate(plan, gate.id, changed))}</section>`;
   }
 
   #characteristic(plan: InspectionPlan, gate: GatePlan, characteristic: Characteristic, place: PlanPlace) {
@@ -159,7 +164,7 @@ export class GhPlanWriting extends LitElement {
       const place = placeOf(here);
       const [gate, characteristic] = [gateAt(plan, place), characteristicAt(plan, place)];
       const { what, limits, rule } = characteristic === null ? { what: [], limits: [], rule: [] } : characteristicForms(characteristic, plan.appliesTo, this.tables);
-      const fields: readonly EditField<unknown>[] = characteristic !== null ? [...what, ...limits, ...rule] : gate !== null ? gateFields(gate, plan) : here === '' ? planFields(plan) : [];
+      const fields: readonly EditField<unknown>[] = characteristic !== null ? [...what, ...limits, ...rule] : gate !== null ? gateFields(gate, plan, this.#cautions) : here === '' ? planFields(plan) : [];
       const field = fields.find((each) => each.key === rest.join(' '));
       const put = field?.put(text);
       return field === undefined || put === undefined || !('fault' in put) ? [] : [words.unsoundAt([gate?.name, characteristic?.name, field.label].filter((part) => part !== undefined).join(', '), put.fault)];

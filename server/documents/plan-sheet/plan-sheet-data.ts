@@ -1,5 +1,5 @@
 import type { OwnTable } from '../../../shared/sampling/attributes/index.ts';
-import type { InspectionPlan, PlanState } from '../../../shared/traveller/index.ts';
+import type { CautionState, InspectionPlan, PlanState } from '../../../shared/traveller/index.ts';
 
 /** A version of a plan as it is exported, at a stated lot size. Plain data. */
 export interface PlanSheetData {
@@ -17,6 +17,8 @@ export interface PlanSheetData {
   readonly lotSize: number;
   /** The plant's own tables that its rules name. */
   readonly tables: readonly OwnTable[];
+  /** What the plant wrote of the cautions that the plan names. */
+  readonly cautions: readonly Pick<CautionState, 'caution' | 'text' | 'shown'>[];
   /** ISO 8601 with zone. */
   readonly printedAt: string;
 }

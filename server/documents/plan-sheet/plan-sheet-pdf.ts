@@ -1,3 +1,4 @@
+import { isOurCaution } from '../../../shared/traveller/index.ts';
 import type { GatePlan } from '../../../shared/traveller/index.ts';
 import { cautions, cautionRule, cautionWord } from '../../../shared/words/cautions.en.ts';
 import { formatOfTag } from '../../../shared/words/format.ts';
@@ -75,7 +76,8 @@ function drawGate(sheet: Sheet, data: PlanSheetData, gate: GatePlan, at: number,
     return;
   }
   sheet.passage(words.gateAt(gate.bench, format.either(gate.roles.map((role) => labels.roles[role].toLowerCase()))), plain);
-  if (gate.cautions.length > 0) sheet.passage(`${cautionWord}: ${gate.cautions.map((caution) => cautions[caution]).join(' ')} ${cautionRule}`, small);
+  const reminders = gate.cautions.flatMap((key) => cautionText(key, data));
+  if (reminders.length > 0) sheet.passage(`${cautionWord}: ${reminders.join(' ')} ${cautionRule}`, small);
   sheet.y += 1 * mm;
   const heads = Object.values(words.columns);
   drawTable(sheet, columnWidths.map((width, column) => ({ head: heads[column] ?? '', width: width * mm })), gateRows(gate, data, notes));
@@ -90,4 +92,11 @@ function drawApprovals(sheet: Sheet, { approvals }: PlanSheetData): void {
     ]));
   }
   if (approvals.length < 2) sheet.passage(approvals.length === 0 ? words.noApproval : words.oneApproval, plain);
+}
+
+/** The words of a caution as the plant has them now; none where it is switched off. */
+function cautionText(key: string, { cautions: written }: PlanSheetData): readonly string[] {
+  const own = written.find(({ caution }) => caution === key);
+  if (own?.shown === false) return [];
+  return [own?.text ?? (isOurCaution(key) ? cautions[key] : key)];
 }

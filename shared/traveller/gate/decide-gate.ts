@@ -1,3 +1,4 @@
+import { cautionsShown } from '../caution/decide.ts';
 import { streamName } from '../stream.ts';
 import type { GaugeState, Subject } from '../known.ts';
 import { nextGate, standingHolds } from '../lot/lot.ts';
@@ -78,7 +79,7 @@ function openGate(pen: Pen, subject: Subject, gate: GateRecord, command: OpenGat
   if (lotSize < 1) refuse({ code: 'notEnoughPieces', wanted: 1, remaining: lotSize });
   const { seed } = pen.stamp;
   const demands = planned.characteristics.map((characteristic) => stateDemand(pen, subject, gate.id, characteristic, lotSize, gate.original, seed));
-  pen.write(subject.stream, { type: 'gateOpened', gate: planned, attempt: gate.attempt + 1, original: gate.original, lotSize, seed, demands });
+  pen.write(subject.stream, { type: 'gateOpened', gate: planned, attempt: gate.attempt + 1, original: gate.original, lotSize, seed, demands, cautions: cautionsShown(pen, planned.cautions) });
   // A gate all of whose samples skip-lot passes over has its verdict at once.
   giveVerdict(pen, subject.stream, gate.id);
 }

@@ -34,7 +34,7 @@ function evolveGate(gate: GateRecord, slip: Slip<GateSlip>): GateRecord {
   const { body, by, at, version } = slip;
   switch (body.type) {
     case 'gateOpened':
-      return { ...gate, status: 'open', attempt: body.attempt, original: body.original, plan: body.gate, lotSize: body.lotSize, seed: body.seed, work: body.demands.map((demand) => ({ demand, readings: [], findings: [], looks: [], weights: null, samples: [], looked: null, workers: [] })) };
+      return { ...gate, status: 'open', attempt: body.attempt, original: body.original, plan: body.gate, ...(body.cautions === undefined ? {} : { cautions: body.cautions }), lotSize: body.lotSize, seed: body.seed, work: body.demands.map((demand) => ({ demand, readings: [], findings: [], looks: [], weights: null, samples: [], looked: null, workers: [] })) };
     case 'readingTaken':
       return withWork(gate, by, body.characteristic, (work) => ({ ...work, readings: [...work.readings, { ordinal: body.ordinal, value: body.value, inputs: body.inputs ?? null, gauge: body.gauge ?? null, by, at, slip: version, first: null }] }));
     case 'weightsTaken':

@@ -1,3 +1,4 @@
+import type { CautionShown } from '../caution/slips.ts';
 import type { FindingClass } from '../plan/characteristic.ts';
 import type { GatePlan } from '../plan/gate-plan.ts';
 import type { Signature } from '../stamp.ts';
@@ -16,7 +17,7 @@ export interface GaugeUsed { readonly id: string; /** Expanded uncertainty U (k 
 
 /** What happens while a gate is worked, on whichever subject. */
 export type GateSlip =
-  | { readonly type: 'gateOpened'; readonly gate: GatePlan; readonly attempt: number; /** False for a re-inspection, which does not count for switching. */ readonly original: boolean; readonly lotSize: number; readonly seed: string; readonly demands: readonly Demand[] }
+  | { readonly type: 'gateOpened'; readonly gate: GatePlan; readonly attempt: number; /** False for a re-inspection, which does not count for switching. */ readonly original: boolean; readonly lotSize: number; readonly seed: string; readonly demands: readonly Demand[]; /** What whoever works here is reminded of. Absent on older slips. */ readonly cautions?: readonly CautionShown[] }
   | { readonly type: 'readingTaken'; readonly gate: string; readonly characteristic: string; readonly ordinal: number; readonly value: number | string | boolean; readonly inputs?: ReadingInputs; readonly gauge?: GaugeUsed; /** The person was asked whether so unlikely a value is right, and said yes. */ readonly sure?: true }
   | { readonly type: 'weightsTaken'; readonly gate: string; readonly characteristic: string; readonly fromPiece: number; readonly values: readonly number[]; /** Of these, outside the limits and so ejected. */ readonly outside: number; readonly gauge?: GaugeUsed }
   | { readonly type: 'findingRecorded'; readonly gate: string; readonly characteristic: string; readonly code: string; readonly class: FindingClass; readonly pieces: number; /** Place in the sample, asked for where the classes have different n. */ readonly ordinals?: readonly number[] }

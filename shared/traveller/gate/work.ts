@@ -1,4 +1,5 @@
 import type { Running } from '../../metrology/summary/index.ts';
+import type { CautionShown } from '../caution/slips.ts';
 import type { FindingClass } from '../plan/characteristic.ts';
 import type { GatePlan } from '../plan/gate-plan.ts';
 import type { SubjectKind } from '../stream.ts';
@@ -44,6 +45,8 @@ export interface GateRecord {
   /** The next or present attempt is an original inspection. */
   readonly original: boolean;
   readonly plan: GatePlan | null;
+  /** Cautions as they stood when it was opened; absent where it was opened before they were kept. */
+  readonly cautions?: readonly CautionShown[];
   readonly lotSize: number;
   readonly seed: string | null;
   readonly work: readonly CharacteristicWork[];

@@ -18,7 +18,7 @@ const everyRule: InspectionPlan = { ...route, gates: route.gates.map((gate) => (
 
 const data = (more: Partial<PlanSheetData> = {}): PlanSheetData => ({
   plant: 'Invented plant', demo: true, language: 'en', plan: everyRule, planVersion: 2, standing: 'draft', why: '=cmd|x, a reason', draftedBy: 'Ida Marlow', draftedAt: '2026-11-12T08:00:00Z',
-  approvals: [{ name: 'Ida Marlow', badge: 'Q-401', at: '2026-11-12T09:00:00Z' }], lotSize: 1000, tables: [], printedAt: '2026-11-12T10:00:00Z', ...more,
+  approvals: [{ name: 'Ida Marlow', badge: 'Q-401', at: '2026-11-12T09:00:00Z' }], lotSize: 1000, tables: [], cautions: [], printedAt: '2026-11-12T10:00:00Z', ...more,
 });
 
 async function pagesOf(bytes: Buffer): Promise<readonly string[]> {

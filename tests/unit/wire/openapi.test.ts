@@ -42,6 +42,7 @@ get /api/plans/{id}/lots
 get /api/plans/{id}/versions/{planVersion}/plan.csv
 get /api/plans/{id}/versions/{planVersion}/plan.pdf
 get /api/tables
+get /api/cautions
 get /api/lots
 get /api/ready/{kind}
 get /api/charges

@@ -104,6 +104,7 @@ export const sampleSlips: { readonly [Type in SlipBody['type']]: Extract<SlipBod
   lotRecounted: { type: 'lotRecounted', event: counting, moved: null },
   switchingSet: { type: 'switchingSet', steady: true, reducedAllowed: false, reason: 'capability shown', moved: null },
   inspectionResumed: { type: 'inspectionResumed', reason: 'die replaced', signature: { ...signature, meaning: 'resumedBy' } },
+  cautionWritten: { type: 'cautionWritten', caution: 'dust', text: 'Dust: see instruction S-14.', shown: true, reason: 'new instruction' },
   tableLoaded: { type: 'tableLoaded', table: { id: 'ISO-2C', name: 'Reduced, our copy', severity: 'reduced', samples: 'single', rows: [] }, reason: 'from the bought standard' },
   skipStarted: { type: 'skipStarted', product: 'P-100', gate: 'final', characteristic: 'look', clearance: 10, oneIn: 4 },
   skipRecounted: { type: 'skipRecounted', lot: 'L26-0417', accepted: false },

@@ -87,7 +87,7 @@ describe('demands, places and results', () => {
 describe('cautions', () => {
   it('every one is a calm line that defers to the site, without a number that could be read as a permission', () => {
     for (const key of CAUTIONS) {
-      const { text, rule } = english.caution(key);
+      const { text, rule } = english.caution({ caution: key, text: null });
       expect(text.length).toBeLessThan(130);
       expect(text).not.toMatch(/\d|!/);
       expect(rule).toContain('site’s rules and safety data sheets');
