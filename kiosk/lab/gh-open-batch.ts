@@ -1,6 +1,6 @@
 import { LitElement, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { CautionKey, GradeCard, RawShare } from '../../shared/traveller/index.ts';
+import type { GradeCard, RawShare } from '../../shared/traveller/index.ts';
 import { parseCount } from '../../shared/words/index.ts';
 import { link, type RefusalText } from '../link/index.ts';
 import '../desk/gh-step-cautions.ts';
@@ -17,9 +17,6 @@ import { labWords } from './words.ts';
 
 interface RawText { readonly rawLot: string; readonly material: string; readonly kg: string }
 const emptyRaw: RawText = { rawLot: '', material: '', kg: '' };
-
-/** Barrels near 100 kg of carbide powder, milled in ethanol. */
-const CAUTIONED: readonly CautionKey[] = ['dust', 'lifting', 'ethanol'];
 
 /**
  * Opens a powder batch: grade, barrels, what it was made of.
@@ -41,7 +38,7 @@ export class GhOpenBatch extends LitElement {
     const { values, missing, refusal } = this;
     const need = (text: string): string => (missing && text === '' ? words.missing : '');
     return html`<gh-sheet open .heading=${words.openBatch} .closeWord=${words.cancel} @sheet-closed=${() => tell(this, 'form-left')}>
-      <gh-step-cautions .keys=${CAUTIONED}></gh-step-cautions>
+      <gh-step-cautions .step=${'openBatch'}></gh-step-cautions>
       <form @submit=${this.#open}>
         ${refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${refusal.happened} .kept=${refusal.kept} .next=${refusal.next}></gh-notice>`}
         <gh-select-list columns="2" .label=${words.batch.grade} .value=${values.grade} .error=${need(values.grade)} .options=${this.grades.map(({ id, name }) => ({ value: id, text: name, hint: id }))} @option-chosen=${this.#take('grade')}></gh-select-list>

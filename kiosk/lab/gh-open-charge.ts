@@ -1,6 +1,6 @@
 import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { CautionKey, GradeCard, LayerCard } from '../../shared/traveller/index.ts';
+import type { GradeCard, LayerCard } from '../../shared/traveller/index.ts';
 import type { BenchRow } from '../../shared/wire/views.ts';
 import { link, LinkFault, type RefusalText } from '../link/index.ts';
 import '../desk/gh-step-cautions.ts';
@@ -14,8 +14,6 @@ import { tell } from '../parts/tell.ts';
 import { format } from '../bench/words.ts';
 import { formStyles } from './form-styles.ts';
 import { labWords } from './words.ts';
-
-const CAUTIONED: Readonly<Record<'furnace' | 'coating', readonly CautionKey[]>> = { furnace: ['furnace', 'inertGas', 'lifting'], coating: ['coatingGases', 'inertGas'] };
 
 /**
  * Opens a furnace or coating charge with the lots that are ready for it and the places they stand at.
@@ -45,7 +43,7 @@ export class GhOpenCharge extends LitElement {
     const need = (text: string): string => (missing && text.trim() === '' ? words.missing : '');
     const lots = this.ready.map(({ id, designation, title, pieces }) => ({ value: id, text: id, hint: words.charge.ready(designation ?? title, pieces, format().count(pieces)) }));
     return html`<gh-sheet open .heading=${kind === 'furnace' ? words.openFurnace : words.openCoating} .closeWord=${words.cancel} @sheet-closed=${() => tell(this, 'form-left')}>
-      <gh-step-cautions .keys=${CAUTIONED[kind]}></gh-step-cautions>
+      <gh-step-cautions .step=${kind === 'furnace' ? 'openFurnace' : 'openCoating'}></gh-step-cautions>
       <form @submit=${this.#open}>
         ${refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${refusal.happened} .kept=${refusal.kept} .next=${refusal.next}></gh-notice>`}
         <gh-select-list columns="2" .label=${kind === 'furnace' ? words.charge.furnaceOf : words.charge.coatingOf} .value=${values.specification} .error=${need(values.specification)}

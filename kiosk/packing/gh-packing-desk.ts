@@ -9,7 +9,6 @@ import { showFigure } from '../desk/show.ts';
 import { markOfStanding } from '../desk/state-of.ts';
 import { deskWords, labels } from '../desk/words.ts';
 import { Follow, link, LinkFault, type RefusalText } from '../link/index.ts';
-import type { CautionKey } from '../../shared/traveller/index.ts';
 import '../desk/gh-step-cautions.ts';
 import '../parts/gh-bench-row.ts';
 import '../parts/gh-notice.ts';
@@ -21,8 +20,6 @@ import './gh-scan-field.ts';
 import './gh-ship-boxes.ts';
 import { packStyles } from './pack-styles.ts';
 import { readScanned } from './scanned-code.ts';
-
-const CAUTIONED: readonly CautionKey[] = ['lifting', 'sharpEdges'];
 
 /** The packing desk: released lots to pack and ship; one lot in hand; boxes on their way out. */
 @customElement('gh-packing-desk')
@@ -49,7 +46,7 @@ export class GhPackingDesk extends LitElement {
     const { value } = this.#rows;
     return html`<div class="page">
       <div class="head"><h1>${words.title}</h1><a class="big" href="/packing?ship">${words.toShip}</a></div>
-      <gh-step-cautions .keys=${CAUTIONED}></gh-step-cautions>
+      <gh-step-cautions .step=${'packing'}></gh-step-cautions>
       ${offlineNotice()} ${this.refused === null ? nothing : this.#refusal(this.refused)}
       <gh-scan-field hears label=${words.scanLot} take-word=${words.scanTake} @code-scanned=${this.#open}></gh-scan-field>
       ${askedNotice(this.#rows)}

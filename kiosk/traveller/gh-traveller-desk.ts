@@ -95,7 +95,7 @@ export class GhTravellerDesk extends LitElement {
     return html`${this.#working() ? this.#workHead(view) : this.#head(view)}
       ${folded ? nothing : this.#slips(view, reader)}
       <section class="foot">
-        ${this.#verdict(view, asked, reader)} ${this.#shownAsked(view, asked, reader)} ${this.#others(asked)} ${this.#cautions(asked)}
+        ${this.#verdict(view, asked, reader)} ${this.#shownAsked(view, asked, reader)} ${this.#cautions(asked)} ${this.#others(asked)}
       </section>
       ${this.#working() ? html`<gh-kiosk-outbox></gh-kiosk-outbox>` : nothing} ${this.#sheets(view.subject)}`;
   }

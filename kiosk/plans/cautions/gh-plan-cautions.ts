@@ -8,6 +8,7 @@ import { Asked } from '../../desk/asked.ts';
 import { askedNotice } from '../../desk/asked-notice.ts';
 import { deskStyles } from '../../desk/desk-styles.ts';
 import { showFigure, showMoment } from '../../desk/show.ts';
+import { CAUTIONED_STEPS, STEP_CAUTIONS } from '../../desk/step-cautions.ts';
 import { SortedTable, type DeskRow } from '../../desk/sorted-table.ts';
 import { Follow, link } from '../../link/index.ts';
 import '../../parts/gh-button.ts';
@@ -55,14 +56,15 @@ export class GhPlanCautions extends LitElement {
       key, texts: { caution: key, standing: words.standings[standing], text, from, used, edit: '' },
       shown: {
         standing: html`<gh-state-mark state=${MARKS[standing]} word=${words.standings[standing]} size="small"></gh-state-mark>`,
-        edit: may ? html`<gh-button @click=${() => (this.inHand = { caution: key, text, shown: written?.shown ?? true })}>${words.edit(key)}</gh-button>` : '',
+        edit: may ? html`<gh-button @click=${() => (this.inHand = { caution: key, text, shown: written?.shown ?? true })}>${words.change}<span class="unseen"> ${key}</span></gh-button>` : '',
       },
     };
   }
 
   #usedAt(key: string): string {
     const gates = (this.#plans.value ?? []).flatMap(({ id, versions }) => (versions.find(({ inForce }) => inForce)?.plan.gates ?? []).filter(({ cautions }) => cautions.includes(key)).map(({ name }) => `${id}: ${name}`));
-    return gates.length === 0 ? words.nowhere : gates.join('; ');
+    const steps = CAUTIONED_STEPS.filter((step) => STEP_CAUTIONS[step].some((each) => each === key)).map((step) => words.steps[step]);
+    return [...steps, ...gates].join('; ') || words.nowhere;
   }
 
   #closed(caution: string | null): void {
