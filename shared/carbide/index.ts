@@ -3,6 +3,7 @@ export { blendedFactors } from './blend.ts';
 export type { BlendedFactors, BlendPart } from './blend.ts';
 export { craterLayersUm, craterThicknessUm } from './crater.ts';
 export type { CraterRing, CraterThickness } from './crater.ts';
+export * from './designation/index.ts';
 export { archimedesDensity, theoreticalDensityGPerCm3, volumeFraction, waterDensityGPerCm3 } from './density.ts';
 export type { Constituent, WaterWeighing } from './density.ts';
 export * from './grade/index.ts';
