@@ -5,7 +5,7 @@ export type { CornerRadius, InsertCorner } from './corner.ts';
 export { formatDesignation } from './designation.ts';
 export type { Chamfer, InsertDesignation } from './designation.ts';
 export { DESIGNATION_TABLES } from './evidence.ts';
-export type { DesignationTables, Evidence } from './evidence.ts';
+export type { DesignationTables, Evidence as DesignationEvidence } from './evidence.ts';
 export { explainDesignation } from './explain-designation.ts';
 export type { ExplainedPosition, PositionMeaning } from './explain-designation.ts';
 export { insertDimensions } from './insert-dimensions.ts';
