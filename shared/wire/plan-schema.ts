@@ -47,7 +47,7 @@ const characteristic = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('measured'), ...common, unit: line(12), decimals: z.int().min(0).max(6),
     lower: quantity.nullable(), upper: quantity.nullable(), target: quantity.nullable(), plausible: z.strictObject({ least: quantity, most: quantity }),
-    gaugeKind: line(60).nullable(), decisionRule: z.enum(['simple', 'guardedAcceptance']), entry,
+    gaugeKind: line(60).nullable(), decisionRule: z.enum(['simple', 'guardedAcceptance', 'guardedRejection']), guardFactor: positive.max(3).exactOptional(), entry,
     factor: z.enum(['linearShrinkagePercent', 'sinteredDensityGPerCm3', 'binderPercent']).nullable(), pressTolerancePercent: z.number().gt(0).lt(100).nullable(),
     sampling: z.discriminatedUnion('rule', [variables, fixed, barrels, positions, everyPiece]),
   }),

@@ -31,7 +31,7 @@ export const certificateEntryWords = {
   ejected: 'ejected',
   quotient: 'Q',
   estimated: 'p',
-  decisionRules: { simple: 'simple', guardedAcceptance: 'guarded' } satisfies Record<Measured['decisionRule'], string>,
+  decisionRules: { simple: 'simple', guardedAcceptance: 'guarded', guardedRejection: 'rejection' } satisfies Record<Measured['decisionRule'], string>,
   corrected: (gate: string, characteristic: string, ordinal: number | null) => (ordinal === null ? `${gate}, ${characteristic}` : `${gate}, ${characteristic}, place ${ordinal}`),
   withdrawn: 'withdrawn',
   furtherEntries: (rows: number) => `${rows} further entries of this kind stand on the travellers and not on this paper.`,

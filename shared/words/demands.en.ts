@@ -65,9 +65,9 @@ function limitsOf(characteristic: Characteristic, speak: Speak): string {
 }
 
 /** The specification's limits of a measured characteristic: "4.71 … 4.81 mm". */
-export function measuredLimits({ lower, upper, decimals, unit, decisionRule }: Measured, { format, labels }: Speak): string {
+export function measuredLimits({ lower, upper, decimals, unit, decisionRule, guardFactor }: Measured, { format, labels }: Speak): string {
   const written = (limit: number | null): string | null => (limit === null ? null : format.number(limit, decimals));
-  return `${labels.between(written(lower), written(upper))} ${unit}${decisionRule === 'guardedAcceptance' ? ', drawn in by U' : ''}`;
+  return `${labels.between(written(lower), written(upper))} ${unit}${decisionRule === 'simple' ? '' : `, ${decisionRule === 'guardedAcceptance' ? 'drawn in' : 'moved out'} by ${guardFactor === undefined ? '' : `${format.number(guardFactor)} `}U`}`;
 }
 
 /** What is asked for: "Take 80 pieces of 1,000: letter J, normal, AQL critical 0.15 · major 0.65 · minor 2.5". */

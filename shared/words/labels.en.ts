@@ -64,7 +64,7 @@ export const labels: Labels = {
     releasedBy: 'Released by', releasedTogetherWith: 'Released together with', concessionGrantedBy: 'Concession granted by', disposedBy: 'Decided by', powderReleasedBy: 'Powder released by',
     planApprovedBy: 'Plan approved by', resumedBy: 'Inspection resumed by', releaseWithdrawnBy: 'Release withdrawn by', movedBy: 'Moved to another plan version by',
   },
-  decisionRules: { simple: 'simple acceptance', guardedAcceptance: 'guarded acceptance (limits drawn in by U)' },
+  decisionRules: { simple: 'simple acceptance', guardedAcceptance: 'guarded acceptance (limits drawn in by U)', guardedRejection: 'guarded rejection (limits moved out by U)' },
   ends: { scrapped: 'scrapped', returned: 'returned', reprocessed: 'reprocessed' },
   factors: { linearShrinkagePercent: 'linear shrinkage', sinteredDensityGPerCm3: 'sintered density', binderPercent: 'binder content' },
   yes: 'yes',

@@ -42,6 +42,7 @@ export const planRuleWords = {
   limits: {
     target: (value: string) => `target ${value}`, press: (percent: string) => `from the powder: target weight ± ${percent} %`,
     grade: (worst: string, scale: string) => `${worst} or better of ${scale}`, kindsOf: (findingClass: string, names: string) => `${findingClass}: ${names}`,
+    guardFactor: (factor: string) => `guard band ${factor} U`,
     crater: (ball: string) => `from two crater diameters, ball ${ball} mm`, shrinkage: (die: string) => `from the piece and its die, ${die} mm`,
   },
 };

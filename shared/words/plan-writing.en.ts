@@ -38,7 +38,7 @@ export const planWritingWords = {
     } satisfies Record<Characteristic['sampling']['rule'], string>,
     unit: 'Unit', decimals: 'Decimals', lower: 'Lower limit', target: 'Target', upper: 'Upper limit', pressTolerance: 'Press tolerance', pressToleranceHint: 'Where it is given, the limits follow from the powder.',
     plausibleLeast: 'Questioned below', plausibleMost: 'Questioned above', plausibleHint: 'Values outside are questioned before they are taken.', gaugeKind: 'Kind of gauge', gaugeKindHint: 'Empty: any.',
-    decisionRule: 'Decision rule', decisionRules: { simple: 'simple acceptance', guardedAcceptance: 'guarded by U' }, entry: 'How the value comes', entries: { direct: 'as read', crater: 'from crater diameters', shrinkage: 'from piece and die' },
+    decisionRule: 'Decision rule', decisionRules: { simple: 'simple acceptance', guardedAcceptance: 'guarded acceptance', guardedRejection: 'guarded rejection' }, guardFactor: 'Guard band', guardFactorHint: 'Times the gauge’s U; empty: 1. For 95 % by ISO 14253-1:2017 and a wide tolerance: 0.825.', entry: 'How the value comes', entries: { direct: 'as read', crater: 'from crater diameters', shrinkage: 'from piece and die' },
     ball: 'Ball', die: 'Die', factor: 'Given to pressing', noFactor: 'nothing', scale: 'Ratings, from best to worst', scaleHint: 'One a line.', worstAccepted: 'Worst accepted', statement: 'Statement', statementHint: 'What somebody signs for with yes.',
     kindCode: 'Code', kindName: 'Name', kindClass: 'Class', newKind: 'New kind',
   },

@@ -11,7 +11,7 @@ export const planFaults: Readonly<Record<PlanFault, string>> = {
   nobodyMayWork: 'somebody must be allowed to work the gate', twice: 'this key stands twice', otherSubject: 'the plan is for another kind of subject',
   pressLimitsNotForLot: 'limits that follow from the powder are for lots', everyPieceWorkedOut: 'every piece is weighed or measured as it is',
   noLimit: 'a measured characteristic has at least one limit', limitsCrossed: 'the lower limit lies below the upper', plausibleEmpty: 'the plausible range is empty',
-  guardedWorkedOut: 'a value that is worked out is judged by simple acceptance', codeTwice: 'each nonconformity has a code of its own',
+  guardFactor: 'a guard band is more than 0 and at most 3 times U, and simple acceptance has none', guardedWorkedOut: 'a value that is worked out is judged by simple acceptance', codeTwice: 'each nonconformity has a code of its own',
   worstNotOnScale: 'the worst accepted rating stands on the scale', attributesNotForLot: 'attributes plans are for lots of pieces', noAql: 'at least one class has an AQL, a limiting quality or two risk points',
   attributesAql: 'AQL in percent nonconforming is one of the preferred values 0.010 to 10', classWithoutAql: 'every nonconformity belongs to a class that the rule judges',
   nonconformitiesAql: 'AQL in nonconformities per 100 is one of the preferred values 0.010 to 1000', skipLotNumbers: 'lots are passed over after 1 to 1,000 accepted in a row, and one in 2 to 1,000 is inspected', skipLotCritical: 'lots are not passed over where a critical class is judged',

@@ -30,11 +30,11 @@ export function writeRule(characteristic: Characteristic, format: Format): strin
 export function writeLimits(characteristic: Characteristic, format: Format): readonly string[] {
   switch (characteristic.kind) {
     case 'measured': {
-      const { lower, upper, target, decimals, unit, decisionRule, pressTolerancePercent, entry } = characteristic;
+      const { lower, upper, target, decimals, unit, decisionRule, guardFactor, pressTolerancePercent, entry } = characteristic;
       const written = (limit: number | null) => (limit === null ? null : format.number(limit, decimals));
       if (pressTolerancePercent !== null) return [words.limits.press(format.number(pressTolerancePercent))];
       const worked = entry.how === 'crater' ? [words.limits.crater(format.number(entry.ballDiameterMm))] : entry.how === 'shrinkage' ? [words.limits.shrinkage(format.number(entry.dieMm))] : [];
-      return [`${labels.between(written(lower), written(upper))} ${unit}`, ...(target === null ? [] : [words.limits.target(format.number(target, decimals))]), labels.decisionRules[decisionRule], ...worked];
+      return [`${labels.between(written(lower), written(upper))} ${unit}`, ...(target === null ? [] : [words.limits.target(format.number(target, decimals))]), labels.decisionRules[decisionRule], ...(guardFactor === undefined ? [] : [words.limits.guardFactor(format.number(guardFactor))]), ...worked];
     }
     case 'counted': return FINDING_CLASSES.flatMap((each) => {
       const names = characteristic.kinds.filter((kind) => kind.class === each).map(({ name }) => name);

@@ -6,6 +6,7 @@ import { ruleFields, type LoadedTable } from './rule-fields.ts';
 import { rulesFor, withRule } from './rule-choices.ts';
 
 const words = planWritingWords.characteristic;
+const DECISION_RULES = ['simple', 'guardedAcceptance', 'guardedRejection'] as const;
 const FACTORS = ['linearShrinkagePercent', 'sinteredDensityGPerCm3', 'binderPercent'] as const;
 
 /** The three forms of a characteristic: what it is, what it is judged against, how it is sampled. */
@@ -65,12 +66,21 @@ function measuredFields(measured: Measured, subject: SubjectKind): readonly Edit
     numberField('plausible.least', words.plausibleLeast, measured.plausible.least, (least) => ({ ...measured, plausible: { ...measured.plausible, least } }), {}, { unit, hint: words.plausibleHint }),
     numberField('plausible.most', words.plausibleMost, measured.plausible.most, (most) => ({ ...measured, plausible: { ...measured.plausible, most } }), {}, { unit }),
     textField('gaugeKind', words.gaugeKind, measured.gaugeKind ?? '', (gaugeKind) => ({ ...measured, gaugeKind: gaugeKind === '' ? null : gaugeKind }), { most: 60, mayBeEmpty: true, hint: words.gaugeKindHint }),
-    choiceField('decisionRule', words.decisionRule, 'tiles', measured.decisionRule, (['simple', 'guardedAcceptance'] as const).map((value) => ({ value, text: words.decisionRules[value] })), (value) => ({ ...measured, decisionRule: value === 'simple' ? 'simple' : 'guardedAcceptance' })),
+    choiceField('decisionRule', words.decisionRule, 'tiles', measured.decisionRule, DECISION_RULES.map((value) => ({ value, text: words.decisionRules[value] })), (value) => withDecisionRule(measured, DECISION_RULES.find((each) => each === value) ?? measured.decisionRule)),
+    ...(measured.decisionRule === 'simple' ? [] : [maybeNumberField<Characteristic>('guardFactor', words.guardFactor, measured.guardFactor ?? null, (factor) => withGuardFactor(measured, factor), { above: 0, most: 3 }, { unit: '× U', hint: words.guardFactorHint })]),
     choiceField('entry', words.entry, 'tiles', entry.how, (['direct', 'crater', 'shrinkage'] as const).map((value) => ({ value, text: words.entries[value] })), (how) => ({ ...measured, entry: how === entry.how ? entry : how === 'crater' ? { how, ballDiameterMm: 30 } : how === 'shrinkage' ? { how, dieMm: 25 } : { how: 'direct' } })),
     ...(entry.how === 'crater' ? [numberField<Characteristic>('entry.ball', words.ball, entry.ballDiameterMm, (ballDiameterMm) => ({ ...measured, entry: { how: 'crater', ballDiameterMm } }), { above: 0 }, { unit: 'mm' })] : []),
     ...(entry.how === 'shrinkage' ? [numberField<Characteristic>('entry.die', words.die, entry.dieMm, (dieMm) => ({ ...measured, entry: { how: 'shrinkage', dieMm } }), { above: 0 }, { unit: 'mm' })] : []),
     ...(subject === 'batch' || measured.factor !== null ? [choiceField<Characteristic>('factor', words.factor, 'choice', measured.factor ?? '', [{ value: '', text: words.noFactor }, ...FACTORS.map((value) => ({ value, text: labels.factors[value] }))], (value) => ({ ...measured, factor: FACTORS.find((each) => each === value) ?? null }))] : []),
   ];
+}
+
+/** A factor left out is left out, and not there as undefined. */
+function withGuardFactor({ guardFactor: _, ...measured }: Measured, factor: number | null): Measured {
+  return factor === null ? measured : { ...measured, guardFactor: factor };
+}
+function withDecisionRule(measured: Measured, decisionRule: Measured['decisionRule']): Measured {
+  return decisionRule === 'simple' ? { ...withGuardFactor(measured, null), decisionRule } : { ...measured, decisionRule };
 }
 
 function kindFields(kind: NonconformityKind): readonly EditField<NonconformityKind>[] {

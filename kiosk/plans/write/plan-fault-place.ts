@@ -6,7 +6,7 @@ import { placeOf, type PlanPlace } from './plan-edits.ts';
 export interface PlacedFault { readonly place: PlanPlace; readonly why: PlanFault; readonly fields: readonly string[] }
 
 const FIELDS: Partial<Readonly<Record<PlanFault, readonly string[]>>> = {
-  nobodyMayWork: ['roles'], verdictFromElsewhere: ['workedOn'], noLimit: ['lower', 'upper'], limitsCrossed: ['lower', 'upper'], plausibleEmpty: ['plausible.'], guardedWorkedOut: ['decisionRule'],
+  nobodyMayWork: ['roles'], verdictFromElsewhere: ['workedOn'], noLimit: ['lower', 'upper'], limitsCrossed: ['lower', 'upper'], plausibleEmpty: ['plausible.'], guardedWorkedOut: ['decisionRule'], guardFactor: ['guardFactor'],
   everyPieceWorkedOut: ['entry'], codeTwice: ['kinds.'], worstNotOnScale: ['worstAccepted'], pressLimitsNotForLot: ['pressTolerancePercent'], tooFewDecimals: ['decimals'],
   noAql: ['attributes.aql.', 'limitingQuality.lq.', 'zeroAcceptance.lq.', 'twoPoint.points.', 'sequential.points.'], attributesAql: ['attributes.aql.'], nonconformitiesAql: ['attributes.aql.'],
   classWithoutAql: ['attributes.aql.', 'limitingQuality.lq.', 'zeroAcceptance.lq.', 'twoPoint.points.', 'sequential.points.'], skipLotCritical: ['attributes.skipLot'], skipLotNumbers: ['attributes.skipLot'], ownTable: ['attributes.ownTables.'],

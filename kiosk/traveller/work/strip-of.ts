@@ -19,11 +19,12 @@ export function stripPieces(work: CharacteristicWork, characteristic: Measured, 
   });
 }
 
-/** Where a reading lies: within the limits as judged, within the uncertainty of one, or outside the specification. */
+/** Where a reading lies: within the specification and the limits as judged, outside both, or between them, within the guard band of a limit. */
 export function standingOf(value: number, characteristic: Measured, uncertainty: number): 'in' | 'guard' | 'out' {
   const { lower, upper, acceptLower, acceptUpper } = judgedLimits(characteristic, uncertainty);
-  if ((lower !== null && value < lower) || (upper !== null && value > upper)) return 'out';
-  return (acceptLower !== null && value < acceptLower) || (acceptUpper !== null && value > acceptUpper) ? 'guard' : 'in';
+  const meets = !((lower !== null && value < lower) || (upper !== null && value > upper));
+  const isAccepted = !((acceptLower !== null && value < acceptLower) || (acceptUpper !== null && value > acceptUpper));
+  return meets && isAccepted ? 'in' : meets || isAccepted ? 'guard' : 'out';
 }
 
 /** The limits as the strip draws them; guard lines only where they differ. */

@@ -34,7 +34,7 @@ function judgeWork(work: CharacteristicWork): CharacteristicResult {
   const measured = characteristic.kind === 'measured' ? characteristic : null;
   return {
     characteristic: characteristic.id, name: characteristic.name, method: characteristic.method, unit: measured?.unit ?? null, decimals: measured?.decimals ?? 0,
-    decisionRule: measured?.decisionRule ?? null, accepted: isAccepted(detail, characteristic), detail,
+    decisionRule: measured?.decisionRule ?? null, ...(measured?.guardFactor === undefined ? {} : { guardFactor: measured.guardFactor }), accepted: isAccepted(detail, characteristic), detail,
   };
 }
 
@@ -99,9 +99,13 @@ function uncertaintyOf(work: CharacteristicWork): number {
 function measuredOf(characteristic: Characteristic): Measured {
   return characteristic.kind === 'measured' ? characteristic : broken(`${characteristic.id} is not measured`);
 }
-/** The limits as judged; with guarded acceptance they are drawn in by the gauge's expanded uncertainty (ISO 14253-1, JCGM 106). */
-export function judgedLimits({ lower, upper, decisionRule }: Measured, uncertainty: number): JudgedLimits {
-  const drawnIn = acceptanceLimits({ ...(lower === null ? {} : { lower }), ...(upper === null ? {} : { upper }), uncertainty, rule: decisionRule });
+/**
+ * The limits as judged: with guarded acceptance drawn in, with guarded rejection moved out by the guard band, which is the guard factor times
+ * the gauge's expanded uncertainty (ISO 14253-1, JCGM 106). Each reading, the mean of readings, or the statistic of a plan by variables is
+ * compared with these: there Q and the percent are reckoned from the moved limits, so that k and M, which know no gauge, stay as they are.
+ */
+export function judgedLimits({ lower, upper, decisionRule, guardFactor }: Pick<Measured, 'lower' | 'upper' | 'decisionRule' | 'guardFactor'>, uncertainty: number): JudgedLimits {
+  const drawnIn = acceptanceLimits({ ...(lower === null ? {} : { lower }), ...(upper === null ? {} : { upper }), uncertainty, rule: decisionRule, guardFactor });
   return { lower, upper, acceptLower: drawnIn.lower ?? null, acceptUpper: drawnIn.upper ?? null, uncertainty };
 }
 /** True when the value lies within the limits as judged, the limits themselves included. */

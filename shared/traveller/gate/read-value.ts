@@ -2,6 +2,7 @@ import { craterThicknessUm, linearShrinkage } from '../../carbide/index.ts';
 import type { GaugeState } from '../known.ts';
 import { refuse } from '../pen.ts';
 import type { Characteristic, Measured } from '../plan/characteristic.ts';
+import { judgedLimits } from './judge.ts';
 import type { GaugeUsed, ReadingInputs } from './slips.ts';
 
 /** What a person entered at one place of the sample. */
@@ -87,6 +88,7 @@ export function gaugeUsed(characteristic: Measured, gauge: GaugeState | null, at
 }
 
 /** True when the guard bands of this gauge meet: no value at all could be accepted with it. */
-function leavesNoRoom({ decisionRule, lower, upper }: Measured, uncertainty: number): boolean {
-  return decisionRule === 'guardedAcceptance' && lower !== null && upper !== null && lower + uncertainty >= upper - uncertainty;
+function leavesNoRoom(characteristic: Measured, uncertainty: number): boolean {
+  const { acceptLower, acceptUpper } = judgedLimits(characteristic, uncertainty);
+  return characteristic.decisionRule === 'guardedAcceptance' && acceptLower !== null && acceptUpper !== null && acceptLower >= acceptUpper;
 }

@@ -1,11 +1,12 @@
 import type { LotPlan } from '../../sampling/sequential/index.ts';
 import type { AttributesView, Normality, VariablesLotPlan, VariablesVerdict } from '../../sampling/variables/index.ts';
+import type { DecisionRule } from '../../metrology/decision-rules/index.ts';
 import type { AcceptBy, FindingClass } from '../plan/characteristic.ts';
 
 /** Summary of the values a result rests on; `s` is null for fewer than two. */
 export interface ValueSummary { readonly n: number; readonly mean: number; readonly s: number | null; readonly min: number; readonly max: number }
 
-/** Limits as judged: the specification's, and those drawn in by the guard band where the rule asks for it. */
+/** Limits as judged: the specification's, and those drawn in, or out, by the guard band where the rule asks for it. */
 export interface JudgedLimits {
   readonly lower: number | null;
   readonly upper: number | null;
@@ -35,7 +36,9 @@ export interface CharacteristicResult {
   readonly method: string;
   readonly unit: string | null;
   readonly decimals: number;
-  readonly decisionRule: 'simple' | 'guardedAcceptance' | null;
+  readonly decisionRule: DecisionRule | null;
+  /** Guard band as a multiple of U where the plan gives one; 1 where absent. */
+  readonly guardFactor?: number;
   readonly accepted: boolean;
   readonly detail: ResultDetail;
 }

@@ -1,5 +1,6 @@
 import type { InspectionLevel } from '../../sampling/attributes/index.ts';
 import type { SwitchingRule } from '../../sampling/switching/index.ts';
+import type { DecisionRule } from '../../metrology/decision-rules/index.ts';
 import type { VariablesLevel } from '../../sampling/variables/index.ts';
 
 export const FINDING_CLASSES = ['critical', 'major', 'minor'] as const;
@@ -96,7 +97,9 @@ export interface Measured extends Common {
   readonly plausible: { readonly least: number; readonly most: number };
   /** Kind of gauge a counting reading needs; null where none is asked for. */
   readonly gaugeKind: string | null;
-  readonly decisionRule: 'simple' | 'guardedAcceptance';
+  readonly decisionRule: DecisionRule;
+  /** Guard band as a multiple of the gauge's U, above 0 to 3; 1 where absent. Counts for nothing under the simple rule. */
+  readonly guardFactor?: number;
   readonly entry: ValueEntry;
   /** A powder factor that this characteristic's mean gives to pressing. */
   readonly factor: 'linearShrinkagePercent' | 'sinteredDensityGPerCm3' | 'binderPercent' | null;

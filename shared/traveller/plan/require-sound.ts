@@ -31,12 +31,13 @@ function soundGate(gate: GatePlan, plan: InspectionPlan): void {
 function faultOf(characteristic: Characteristic, plan: InspectionPlan): PlanFault | null {
   const { sampling } = characteristic;
   if (characteristic.kind === 'measured') {
-    const { lower, upper, entry, decisionRule, pressTolerancePercent } = characteristic;
+    const { lower, upper, entry, decisionRule, guardFactor, pressTolerancePercent } = characteristic;
     if (pressTolerancePercent !== null && plan.appliesTo !== 'lot') return 'pressLimitsNotForLot';
     if (sampling.rule === 'everyPiece' && entry.how !== 'direct') return 'everyPieceWorkedOut';
     if (lower === null && upper === null && pressTolerancePercent === null) return 'noLimit';
     if (lower !== null && upper !== null && lower >= upper) return 'limitsCrossed';
     if (characteristic.plausible.least >= characteristic.plausible.most) return 'plausibleEmpty';
+    if (guardFactor !== undefined && (decisionRule === 'simple' || !(guardFactor > 0 && guardFactor <= 3))) return 'guardFactor';
     if (entry.how !== 'direct' && decisionRule !== 'simple') return 'guardedWorkedOut';
   }
   if (characteristic.kind === 'counted' && new Set(characteristic.kinds.map(({ code }) => code)).size !== characteristic.kinds.length) return 'codeTwice';

@@ -11,14 +11,14 @@ const aql = fc.option(fc.constantFrom(...AQLS), { nil: undefined, freq: 3 });
 const limit = fc.oneof(fc.constant(null), fc.constantFrom(0, 9.999, 10, 10.001, 11, 1e-6, -5, 1e12));
 const measured = fc.record({
   decimals: fc.integer({ min: 0, max: 6 }), lower: limit, upper: limit, pressTolerancePercent: fc.option(fc.constantFrom(1e-9, 0.5, 50, 99.9), { nil: null }), destructive: fc.boolean(),
-  gaugeKind: fc.option(fc.constant('micrometer'), { nil: null }), decisionRule: fc.constantFrom('simple' as const, 'guardedAcceptance' as const),
+  gaugeKind: fc.option(fc.constant('micrometer'), { nil: null }), rule: fc.constantFrom({ decisionRule: 'simple' as const }, { decisionRule: 'guardedAcceptance' as const }, { decisionRule: 'guardedAcceptance' as const, guardFactor: 0.825 }, { decisionRule: 'guardedRejection' as const }, { decisionRule: 'guardedRejection' as const, guardFactor: 3 }),
   entry: fc.constantFrom({ how: 'direct' as const }, { how: 'direct' as const }, { how: 'crater' as const, ballDiameterMm: 30 }, { how: 'shrinkage' as const, dieMm: 25 }),
   sampling: fc.oneof(
     fc.record({ rule: fc.constant('variables' as const), level: fc.constantFrom(...VARIABLES_LEVELS), aqlPercent: fc.constantFrom(...VARIABLES_AQLS) }),
     fc.record({ rule: fc.constant('fixed' as const), n: fc.integer({ min: 1, max: 20 }), accept: fc.constantFrom('each' as const, 'mean' as const) }),
     fc.record({ rule: fc.constant('everyPiece' as const), ejectAtMostPercent: fc.constantFrom(0, 2, 100) }),
   ),
-}).map((change): Characteristic => length(change));
+}).map(({ rule, ...change }): Characteristic => length({ ...change, ...rule }));
 const percent = fc.option(fc.constantFrom(0, 0.01, 0.5, 5, 40, 99.9, 100), { nil: undefined, freq: 4 });
 const risk = fc.constantFrom(0, 0.0001, 0.05, 0.1, 0.5, 0.6);
 const points = fc.option(fc.record({ p1Percent: fc.constantFrom(0.01, 1, 2, 30), producerRisk: risk, p2Percent: fc.constantFrom(0.02, 5, 30, 99.9), consumerRisk: risk }), { nil: undefined, freq: 4 });

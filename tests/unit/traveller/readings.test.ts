@@ -77,6 +77,45 @@ describe('limits drawn in by the gauge', () => {
     }
   });
 
+  it('move by the guard factor of the plan: 0.825 U is 0.002475 mm', () => {
+    for (const [value, accepted] of [[10.003, true], [10.002, false]] as const) {
+      const plant = lotAt({ decisionRule: 'guardedAcceptance', guardFactor: 0.825 });
+      takeAll(plant, [value, 10.5, 10.5]);
+      expect([value, verdictAt(plant, 'A1', 'own').accepted]).toEqual([value, accepted]);
+    }
+    const plant = lotAt({ decisionRule: 'guardedAcceptance', guardFactor: 0.825 });
+    takeAll(plant, [10.5, 10.5, 10.5]);
+    const [result] = verdictAt(plant, 'A1', 'own').results;
+    expect(result?.detail.by === 'limits' && [result.decisionRule, result.guardFactor, result.detail.limits.acceptLower, result.detail.limits.uncertainty]).toEqual(['guardedAcceptance', 0.825, 10 + 0.825 * 0.003, 0.003]);
+  });
+
+  it('reject only what lies beyond the tolerance and the guard band (guarded rejection, ISO 14253-1)', () => {
+    for (const [value, accepted] of [[9.997, true], [9.996, false], [11.003, true], [11.004, false]] as const) {
+      const plant = lotAt({ decisionRule: 'guardedRejection' });
+      takeAll(plant, [value, 10.5, 10.5]);
+      expect([value, verdictAt(plant, 'A1', 'own').accepted]).toEqual([value, accepted]);
+    }
+  });
+
+  it('hold for the mean and for the statistic of a plan by variables just so', () => {
+    // Mean 11.001 lies beyond 11 and within 11.003.
+    for (const [decisionRule, accepted] of [['simple', false], ['guardedRejection', true]] as const) {
+      const plant = lotAt({ decisionRule, sampling: { rule: 'fixed', n: 3, accept: 'mean' } });
+      takeAll(plant, [11, 11.001, 11.002]);
+      expect([decisionRule, verdictAt(plant, 'A1', 'own').accepted]).toEqual([decisionRule, accepted]);
+    }
+    // One limit: Q = (mean − lower as judged) / s; the limit moves by U = 0.003 mm and Q by U / s.
+    const values = [10.002, 10.003, 10.003, 10.003, 10.004, 10.004, 10.005];
+    const mean = values.reduce((sum, value) => sum + value, 0) / 7;
+    const s = Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / 6);
+    for (const [decisionRule, moved] of [['simple', 0], ['guardedAcceptance', 0.003], ['guardedRejection', -0.003]] as const) {
+      const plant = lotAt({ decisionRule, upper: null, sampling: { rule: 'variables', level: 'II', aqlPercent: 1 } });
+      takeAll(plant, values);
+      const detail = verdictAt(plant, 'A1', 'own').results[0]?.detail;
+      expect(detail?.by === 'variables' ? detail.judged.qLower : null).toBeCloseTo((mean - 10 - moved) / s, 9);
+    }
+  });
+
   it('leave the specification itself where simple acceptance is asked for', () => {
     const plant = lotAt();
     takeAll(plant, [10.001, 10.5, 10.999]);

@@ -65,6 +65,8 @@ describe('an inspection plan', () => {
     ['with a gate nobody may work', { ...SHORT_ROUTE, gates: SHORT_ROUTE.gates.map((gate) => ({ ...gate, roles: [] })) }],
     ['with a gate that asks for nothing', routeWith()],
     ['with no limit at all', routeWith(length({ lower: null, upper: null }))],
+    ['with a guard band that simple acceptance does not have', routeWith(length({ guardFactor: 1 }))],
+    ['with a guard band of more than three U', routeWith(length({ decisionRule: 'guardedRejection', guardFactor: 3.1 }))],
     ['with limits crossed', routeWith(length({ lower: 11, upper: 10 }))],
     ['with an AQL between the columns', routeWith({ ...counted, sampling: { ...counted.sampling, rule: 'attributes', switching: 'ISO 2859-1', level: 'II', aqlPercent: { major: 1.2 } } })],
     ['with a nonconformity of a class without AQL', routeWith({ ...counted, kinds: [{ code: 'A', name: 'a', class: 'minor' }] })],
