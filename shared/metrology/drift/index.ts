@@ -1,1 +1,13 @@
 export { driftRun, driftSide } from './drift-side.ts';
+export { DRIFT_LAMBDAS, DRIFT_PROMISE, LEARNING_VALUES, LIMIT_FACTORS, USUAL_LAMBDA } from './drift-rule.ts';
+export type { DriftLambda, DriftRule } from './drift-rule.ts';
+export { driftLimits, emptyDrift, isWatching, sigmaOf, watchDrift } from './drift-state.ts';
+export type { DriftSide, DriftState } from './drift-state.ts';
+export { ewmaHalfWidth, ewmaStep } from './ewma.ts';
+export { performanceOf } from './performance.ts';
+export type { Performance } from './performance.ts';
+export { predictCrossing, REACHED_SIGMAS } from './predict-crossing.ts';
+export type { Crossing } from './predict-crossing.ts';
+export { alarmShare, averageRunLength, limitFactorFor } from './run-length.ts';
+export { emptyTrend, takeIntoTrend } from './trend.ts';
+export type { Trend } from './trend.ts';
