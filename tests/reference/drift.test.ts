@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { alarmShare, averageRunLength, DRIFT_LAMBDAS, DRIFT_PROMISE, emptyDrift, ewmaHalfWidth, ewmaStep, limitFactorFor, LIMIT_FACTORS, performanceOf, watchDrift } from '../../shared/metrology/drift/index.ts';
+import { alarmShare, averageRunLength, DRIFT_LAMBDAS, DRIFT_PROMISE, emptyDrift, ewmaHalfWidth, ewmaStep, limitFactorFor, LIMIT_FACTORS, ppPpkOf, watchDrift } from '../../shared/metrology/drift/index.ts';
 
 /** NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2.4, example: EWMA₀ = 50, s = 2.0539, λ = 0.3, k = 3 (from memory). */
 const NIST = {
@@ -68,7 +68,7 @@ describe('the promise about false alarms', () => {
 });
 
 it('Pp and Ppk by hand: mean 10.2, s 0.1 between 9.9 and 10.4', () => {
-  const { pp, ppk } = performanceOf({ mean: 10.2, s: 0.1 }, { lower: 9.9, upper: 10.4 });
+  const { pp, ppk } = ppPpkOf({ mean: 10.2, s: 0.1 }, { lower: 9.9, upper: 10.4 });
   expect(pp).toBeCloseTo(0.5 / 0.6, 12);
   expect(ppk).toBeCloseTo(0.2 / 0.3, 12);
 });
