@@ -1,8 +1,8 @@
 /** What the page of cautions says. */
 export const planCautionsWords = {
   title: 'Cautions', lead: 'Short reminders at the step. Word them as your site’s instructions do, add your own, or switch one off with a reason. Under each stands that the site’s rules come first; that line cannot be written away.',
-  caption: 'Cautions', empty: 'There are no cautions.',
-  columns: { caution: 'Caution', standing: 'Standing', text: 'Words shown', from: 'Written', used: 'Where it is shown', edit: '' },
+  caption: 'Words and where they stand', empty: 'There are no cautions.',
+  columns: { caution: 'Caution', standing: 'Standing', text: 'Words shown', from: 'Written', used: 'Where it is shown', edit: 'Change' },
   standings: { tool: 'tool’s words', plant: 'plant’s words', off: 'switched off' },
   written: (by: string, at: string, version: string, why: string) => `Version ${version}, ${by}, ${at}: ${why}`, tool: 'Version 0: comes with the tool', nowhere: 'nowhere now', change: 'Change',
   steps: { openBatch: 'opening a powder batch', openFurnace: 'opening a furnace charge', openCoating: 'opening a coating charge', packing: 'packing' },
