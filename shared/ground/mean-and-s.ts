@@ -1,3 +1,5 @@
+import { carefulSum } from './careful-sum.ts';
+
 /** Mean and sample standard deviation with the least and greatest value. */
 export type MeanAndS = { readonly mean: number; readonly s: number | null; readonly min: number; readonly max: number };
 
@@ -18,14 +20,4 @@ export function meanAndS(first: number, others: readonly number[]): MeanAndS {
   const leftOver = carefulSum(off);
   const squares = carefulSum(off.map((distance) => distance * distance)) - (leftOver * leftOver) / n;
   return { mean: mean + leftOver / n, s: Math.sqrt(squares / (n - 1)), min, max };
-}
-
-function carefulSum(values: readonly number[]): number {
-  let [sum, lost] = [0, 0];
-  for (const value of values) {
-    const next = sum + value;
-    lost += Math.abs(sum) >= Math.abs(value) ? sum - next + value : value - next + sum;
-    sum = next;
-  }
-  return sum + lost;
 }

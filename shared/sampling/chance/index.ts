@@ -3,6 +3,7 @@ export { betaAt } from './beta-at.ts';
 export { binomialAtMost, binomialExactly, binomialMoreThan } from './binomial.ts';
 export { chiSquareAbove, chiSquareAt, chiSquareBelow } from './chi-square.ts';
 export { gammaAbove, gammaBelow } from './gamma.ts';
+export { fisherAbove, fisherAt, fisherBelow } from './fisher.ts';
 export { hypergeometricAtMost, hypergeometricExactly, hypergeometricMoreThan } from './hypergeometric.ts';
 export { logChoose, logGamma } from './log-gamma.ts';
 export { noncentralTAbove, noncentralTBelow } from './noncentral-t.ts';

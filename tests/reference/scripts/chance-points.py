@@ -260,6 +260,15 @@ for probability, df in [(0.025, 4.0), (0.4999999, 3.0), (0.9, 7.5), (1e-10, 1e6)
     log_odds = quantile(beta_law(mpf(df) / 2, mpf(1) / 2), mp.log(mpf(df)), tail)
     add('studentAt', (probability, df), (-1 if probability < 0.5 else 1) * mp.sqrt(df * mp.exp(-log_odds)), start)
 
+for f, above, below in [(1.0, 1.0, 1.0), (0.4337, 18.0, 60.0), (34.44, 2.0, 78.0), (245.6, 9.0, 78.0), (1e-12, 3.0, 7.0), (1e12, 2.0, 5.0), (1.0001, 1e6, 1e6), (0.99, 1e9, 1e9), (3.1, 2.5, 40.0), (1e100, 1.0, 4.0), (21.0, 8.0, 180.0), (2001.0, 8.0, 18000.0)]:
+    below_f, above_f = beta_of_odds(mpf(above) * mpf(f) / mpf(below), mpf(above) / 2, mpf(below) / 2)
+    add('fisherBelow', (f, above, below), below_f, stats.f.cdf(f, above, below))
+    add('fisherAbove', (f, above, below), above_f, stats.f.sf(f, above, below))
+
+for probability, above, below in [(0.05, 9.0, 18.0), (0.95, 9.0, 18.0), (0.975, 2.0, 4.0), (0.5, 1.0, 1.0), (1e-200, 4.0, 6.0), (0.999999999, 2.5, 30.0), (0.025, 1e6, 10.0), (0.3, 1e9, 1e9)]:
+    log_odds = quantile(beta_law(mpf(above) / 2, mpf(below) / 2), mp.log(mpf(above) / mpf(below)), probability)
+    add('fisherAt', (probability, above, below), mpf(below) / mpf(above) * mp.exp(log_odds), stats.f.ppf(probability, above, below))
+
 NONCENTRAL = [
     (1.9398969044771428, 2.0, 3.3947572022285155), (9.25, 24.0, 11.631739370204205), (42.002142802480925, 199.0, 47.415678504436528), (-5.0, 10.0, 3.0), (-40.0, 20.0, -35.0), (1000.0, 1e5, 1002.0), (0.0, 10.0, 2.0), (0.0, 5.0, 36.0), (1e-3, 3.0, -5.0), (2.0, 1.0, 0.0),
     (-3.0, 1.0, 4.0), (100.0, 4.0, 30.0), (1000.0, 1.0, 3.0), (30.0, 50.0, 80.0), (80.0, 50.0, 30.0), (5.0, 1e6, 20.0), (5.0, 1e6, 40.0), (6000.0, 1e6, 6010.0), (1e5, 1e9, 1e5), (-5.0, 100.0, 15.0), (0.5, 2.5, 0.1), (-1000.0, 2.0, 5.0), (-20.0, 200.0, 18.0), (1e6, 3.0, 5.0), (-1e6, 3.0, -5.0),

@@ -1,0 +1,12 @@
+export { crossedAnova } from './crossed-anova.ts';
+export type { AnovaRow, CrossedAnova, FTest, MeanSquare, Source } from './crossed-anova.ts';
+export { crossedSize } from './crossed-readings.ts';
+export type { CrossedReadings, CrossedSize } from './crossed-readings.ts';
+export { gaugeComponents } from './gauge-components.ts';
+export type { Component, ComponentName, GaugeChoices, GaugeComponents, GaugeModel } from './gauge-components.ts';
+export { COMMON_FITNESS, distinctCategories, gaugeFitness, shareOfSpread } from './gauge-figures.ts';
+export type { DistinctCategories, FitnessLimits, GaugeFitness, ShareOfSpread } from './gauge-figures.ts';
+export { effectiveDf, estimated, varianceInterval } from './mean-square-interval.ts';
+export type { Term, VarianceInterval } from './mean-square-interval.ts';
+export { biasOf, leastSquares, linearityOf } from './reference-study.ts';
+export type { Bias, Estimate, Linearity, ReferencePart } from './reference-study.ts';
