@@ -1,7 +1,8 @@
 import { findingNeedsPiece, isSequential, samplingStanding, verdictOf } from '../shared/traveller/index.ts';
-import type { CharacteristicWork, Demand, GateRecord, Measured } from '../shared/traveller/index.ts';
+import type { Characteristic, CharacteristicWork, Demand, GateRecord, Measured, ReadingInputs } from '../shared/traveller/index.ts';
 import type { Chance } from './chance.ts';
 import type { Floor } from './floor.ts';
+import { inputsGiving } from './inputs-giving.ts';
 import type { DemoPerson } from './people.ts';
 
 /** How good the work in front of a person is. `shift` moves the process by so many of its s; `found` pieces carry this code. */
@@ -21,16 +22,17 @@ export function workGate(floor: Floor, chance: Chance, person: DemoPerson, strea
   const weighing = works.find(({ demand }) => demand.basis.by === 'everyPiece');
   works.forEach((work, index) => {
     const last = index === works.length - 1;
-    if (work === weighing) return;
+    // A layer of a crater is entered with its crater.
+    if (work === weighing || (work.demand.characteristic.kind === 'measured' && work.demand.characteristic.entry.how === 'craterLayer')) return;
     if (work.demand.basis.by === 'interval') return weighAndLook(floor, chance, person, bench, at, weighing, work, quality);
-    enter(floor, chance, person, bench, at, work, quality, last && quality.leaveOpen === true);
+    enter(floor, chance, person, bench, at, work, layersOf(works, work.demand.characteristic), quality, last && quality.leaveOpen === true);
   });
   return verdictOf(gate())?.verdict.accepted ?? null;
 }
 
 interface At { readonly subject: string; readonly gate: string }
 
-function enter(floor: Floor, chance: Chance, person: DemoPerson, bench: string, at: At, { demand }: CharacteristicWork, quality: Quality, leaveOpen: boolean): void {
+function enter(floor: Floor, chance: Chance, person: DemoPerson, bench: string, at: At, { demand }: CharacteristicWork, layers: readonly Measured[], quality: Quality, leaveOpen: boolean): void {
   const { characteristic, n } = demand;
   const here = { ...at, characteristic: characteristic.id };
   if (characteristic.kind === 'counted') return look(floor, chance, person, bench, here, quality, leaveOpen);
@@ -38,7 +40,7 @@ function enter(floor: Floor, chance: Chance, person: DemoPerson, bench: string, 
     floor.wait(0.4);
     if (characteristic.kind === 'confirmed') floor.give(person, bench, { ...here, type: 'takeReading', ordinal, value: true });
     else if (characteristic.kind === 'graded') floor.give(person, bench, { ...here, type: 'takeReading', ordinal, value: quality.rating?.[characteristic.id] ?? (chance.fraction() < 0.7 ? characteristic.scale[0] ?? '' : characteristic.worstAccepted) });
-    else floor.give(person, bench, { ...here, type: 'takeReading', ordinal, ...reading(chance, characteristic, demand, quality, ordinal), ...gaugeFor(characteristic) });
+    else floor.give(person, bench, { ...here, type: 'takeReading', ordinal, ...reading(chance, characteristic, demand, layers, quality, ordinal), ...gaugeFor(characteristic) });
   }
 }
 
@@ -68,22 +70,30 @@ function gaugeFor({ gaugeKind }: Measured): { gauge?: string } {
   return gauge === undefined ? {} : { gauge };
 }
 
-function reading(chance: Chance, characteristic: Measured, demand: Demand, quality: Quality, ordinal: number): { value: number; } | { value: null; inputs: { outerMm: number; innerMm: number } | { sinteredMm: number } } {
-  const { lower, upper, target, decimals, entry } = characteristic;
+function reading(chance: Chance, characteristic: Measured, demand: Demand, layers: readonly Measured[], quality: Quality, ordinal: number): { value: number } | { value: null; inputs: ReadingInputs } {
+  const { entry } = characteristic;
+  const place = demand.places[ordinal - 1];
+  const value = drawnValue(chance, characteristic, quality, place?.at === 'position' ? place.position : null);
+  const layersUm = layers.length === 0 ? null : layers.map((layer) => Math.max(0.1, drawnValue(chance, layer, quality, place?.at === 'position' ? place.position : null)));
+  const innerMm = entry.how === 'crater' ? Number((0.6 + 0.1 * chance.fraction()).toFixed(3)) : 0;
+  const inputs = inputsGiving(entry, value, { innerMm, layersUm });
+  if (inputs !== null) return { value: null, inputs };
+  return { value };
+}
+
+/** A value of the invented process. A shift named for a place touches only the test piece there: one level of a furnace may fail alone. */
+function drawnValue(chance: Chance, { id, lower, upper, target, decimals }: Measured, quality: Quality, place: string | null): number {
   const width = lower !== null && upper !== null ? upper - lower : Math.abs((target ?? 0) - (lower ?? upper ?? 0)) * 2;
   const middle = target ?? ((lower ?? 0) + (upper ?? 0)) / 2;
-  // A shift named for a place touches only the test piece there: one level of a furnace may fail alone.
-  const place = demand.places[ordinal - 1];
-  const placeName = place?.at === 'position' ? `${characteristic.id}@${place.position}` : '';
-  const shift = (quality.shift?.[characteristic.id] ?? 0) + (quality.shift?.[placeName] ?? 0);
-  const value = Math.max(0, chance.normal(middle + shift * width * SPREAD, width * SPREAD, decimals));
-  if (entry.how === 'crater') {
-    const innerMm = Number((0.6 + 0.1 * chance.fraction()).toFixed(3));
-    const radius = entry.ballDiameterMm / 2;
-    return { value: null, inputs: { innerMm, outerMm: Number(Math.sqrt(innerMm ** 2 + (8 * radius * value) / 1000).toFixed(3)) } };
-  }
-  if (entry.how === 'shrinkage') return { value: null, inputs: { sinteredMm: Number((entry.dieMm * (1 - value / 100)).toFixed(3)) } };
-  return { value };
+  const shift = (quality.shift?.[id] ?? 0) + (place === null ? 0 : quality.shift?.[`${id}@${place}`] ?? 0);
+  return Math.max(0, chance.normal(middle + shift * width * SPREAD, width * SPREAD, decimals));
+}
+
+/** The characteristics that this one's crater gives values to, outermost first. */
+function layersOf(works: readonly CharacteristicWork[], lead: Characteristic): readonly Measured[] {
+  const place = ({ entry }: Measured): number => (entry.how === 'craterLayer' ? entry.layer : 0);
+  return works.flatMap(({ demand: { characteristic } }) => (characteristic.kind === 'measured' && characteristic.entry.how === 'craterLayer' && characteristic.entry.of === lead.id ? [characteristic] : []))
+    .sort((one, other) => place(one) - place(other));
 }
 
 /** Weights in blocks as the press makes them, with a look under the lens each time one falls due. */

@@ -45,9 +45,14 @@ function afterLastGate(subject: Subject): AskedNow {
 
 /** What of an open gate comes next: a look that is due, then the first characteristic not whole. */
 export function workNow(gate: GateRecord, chosen: string | null): CharacteristicWork | null {
-  const left = gate.work.filter((work) => !isWhole(work, gate.lotSize) && isWorkable(gate, work));
+  const left = gate.work.filter((work) => !isWhole(work, gate.lotSize) && isWorkable(gate, work) && !isReadElsewhere(work));
   const dueLook = left.find(({ demand }) => demand.basis.by === 'interval');
   return left.find(({ demand }) => demand.characteristic.id === chosen) ?? dueLook ?? left[0] ?? null;
+}
+
+/** True for a layer of a crater: it is read where its crater is. */
+export function isReadElsewhere({ demand: { characteristic } }: CharacteristicWork): boolean {
+  return characteristic.kind === 'measured' && characteristic.entry.how === 'craterLayer';
 }
 
 /** False for a look that is not due yet: the next pieces are weighed first. */

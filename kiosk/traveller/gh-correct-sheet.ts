@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { askedInputs } from '../../shared/traveller/index.ts';
 import type { Characteristic, Reading, Refusal, Subject } from '../../shared/traveller/index.ts';
 import type { RefusalText } from '../link/index.ts';
 import type { TravellerStore } from '../link/traveller-store.ts';
@@ -11,6 +12,7 @@ import '../parts/gh-sheet.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { tell } from '../parts/tell.ts';
 import { correctedEntry } from './corrected-entry.ts';
+import { inputName, layerNames } from './work/input-names.ts';
 import { catalogue, format, travellerWords } from './speak.ts';
 import './work/gh-likely-question.ts';
 
@@ -26,8 +28,8 @@ export class GhCorrectSheet extends LitElement {
   static override styles = [partStyles, css`.rows { display: grid; gap: var(--gap); } .reasons { display: grid; grid-template-columns: repeat(auto-fit, minmax(8.5rem, 1fr)); gap: var(--gap); }`];
   @property({ attribute: false }) store: TravellerStore | null = null;
   @property({ attribute: false }) at: CorrectAt | null = null;
-  @state() private first = '';
-  @state() private second = '';
+  /** One text, or one for each figure that is read at the piece. */
+  @state() private typed: readonly string[] = [];
   @state() private reason = '';
   @state() private missing = false;
   @state() private busy = false;
@@ -57,28 +59,35 @@ export class GhCorrectSheet extends LitElement {
   #valueFields(characteristic: Characteristic) {
     const words = travellerWords();
     const error = this.missing ? words.missing : '';
-    const first = (label: string, unit: string) => html`<gh-field entry="decimal" .label=${label} .unit=${unit} .value=${this.first} .error=${this.first === '' ? error : ''} @field-input=${(event: CustomEvent<{ value: string }>) => (this.first = event.detail.value)}></gh-field>`;
+    const [first = ''] = this.typed;
+    const field = (label: string, unit: string, at = 0) => html`<gh-field entry="decimal" .label=${label} .unit=${unit} .value=${this.typed[at] ?? ''} .error=${(this.typed[at] ?? '') === '' ? error : ''} @field-input=${(event: CustomEvent<{ value: string }>) => this.#type(at, event.detail.value)}></gh-field>`;
     switch (characteristic.kind) {
       case 'measured': {
-        if (characteristic.entry.how === 'direct') return first(words.correct.to, characteristic.unit);
-        if (characteristic.entry.how === 'shrinkage') return first(words.measure.shrinkage.demand, 'mm');
-        return html`${first(words.measure.crater.demandOuter(words.correct.to), 'mm')}
-          <gh-field entry="decimal" .label=${words.measure.crater.demandInner(words.correct.to)} unit="mm" .value=${this.second} .error=${this.second === '' ? error : ''} @field-input=${(event: CustomEvent<{ value: string }>) => (this.second = event.detail.value)}></gh-field>`;
+        const asked = askedInputs(characteristic.entry);
+        return asked.length === 0 ? field(words.correct.to, characteristic.unit) : asked.map((each, at) => field(inputName(each, this.#layerNames(characteristic)), each.unit, at));
       }
-      case 'graded': return html`<gh-select-list columns="3" .label=${words.correct.to} .value=${this.first} .error=${error} .options=${characteristic.scale.map((rating) => ({ value: rating, text: rating }))} @option-chosen=${(event: CustomEvent<{ value: string }>) => (this.first = event.detail.value)}></gh-select-list>`;
-      case 'confirmed': return html`<gh-select-list columns="2" .label=${words.correct.to} .value=${this.first} .error=${error} .options=${[{ value: 'yes', text: words.confirm.yes }, { value: 'no', text: words.confirm.no }]} @option-chosen=${(event: CustomEvent<{ value: string }>) => (this.first = event.detail.value)}></gh-select-list>`;
+      case 'graded': return html`<gh-select-list columns="3" .label=${words.correct.to} .value=${first} .error=${error} .options=${characteristic.scale.map((rating) => ({ value: rating, text: rating }))} @option-chosen=${(event: CustomEvent<{ value: string }>) => this.#type(0, event.detail.value)}></gh-select-list>`;
+      case 'confirmed': return html`<gh-select-list columns="2" .label=${words.correct.to} .value=${first} .error=${error} .options=${[{ value: 'yes', text: words.confirm.yes }, { value: 'no', text: words.confirm.no }]} @option-chosen=${(event: CustomEvent<{ value: string }>) => this.#type(0, event.detail.value)}></gh-select-list>`;
       case 'counted': return nothing;
     }
   }
 
+  #type(at: number, text: string): void {
+    this.typed = Array.from({ length: Math.max(at + 1, this.typed.length) }, (_, index) => (index === at ? text : this.typed[index] ?? ''));
+  }
+  #layerNames(lead: Characteristic): readonly string[] {
+    const gate = this.at?.subject.gates.find(({ id }) => id === this.at?.gate);
+    return gate === undefined ? [] : layerNames(gate, lead);
+  }
+
   #answer(at: CorrectAt, likely: number | null): void {
     this.asking = null;
-    if (likely !== null) this.first = format().number(likely);
+    if (likely !== null) this.typed = [format().number(likely)];
     void this.#correct(at, likely === null);
   }
 
   async #correct({ subject, gate, characteristic, reading }: CorrectAt, sure: boolean): Promise<void> {
-    const entry = correctedEntry(characteristic, this.first, this.second, (text) => catalogue().parseNumber(text));
+    const entry = correctedEntry(characteristic, this.typed, (text) => catalogue().parseNumber(text));
     this.missing = entry === null || this.reason.trim() === '';
     if (entry === null || this.missing || this.store === null) return;
     if (reading.gauge !== null) await this.store.bring(`gauge:${reading.gauge.id}`).catch(() => undefined);

@@ -1,5 +1,6 @@
 import { remainingPieces } from '../../shared/traveller/index.ts';
 import type { CharacteristicWork, Command, Lot, Subject } from '../../shared/traveller/index.ts';
+import { inputsGiving } from '../../demo-data/inputs-giving.ts';
 import { KEEPER, PEOPLE } from '../../demo-data/people.ts';
 import { gaugesOn, GRADES, LAYERS, PLANT, PRODUCTS } from '../../demo-data/plant-records.ts';
 import { PLANS } from '../../demo-data/plans.ts';
@@ -82,8 +83,9 @@ async function enterAll(give: (command: Command) => Promise<unknown>, at: { read
     const { target, lower, upper, decimals, entry, gaugeKind } = characteristic;
     const gauge = gaugeKind === null ? {} : { gauge: GAUGES[gaugeKind] ?? '' };
     const value = valueAt(target ?? 0, lower, upper, decimals, ordinal, n);
-    if (entry.how === 'crater') await give({ ...reading, value: null, inputs: { innerMm: 0.6, outerMm: Number(Math.sqrt(0.36 + (4 * entry.ballDiameterMm * value) / 1000).toFixed(3)) }, ...gauge });
-    else if (entry.how === 'shrinkage') await give({ ...reading, value: null, inputs: { sinteredMm: Number((entry.dieMm * (1 - value / 100)).toFixed(3)) }, ...gauge });
+    const inputs = inputsGiving(entry, value);
+    if (entry.how === 'craterLayer') continue;
+    if (inputs !== null) await give({ ...reading, value: null, inputs, ...gauge });
     else await give({ ...reading, value, ...gauge });
   }
 }

@@ -12,7 +12,11 @@ export { isSequential, nonconformingPieces, sampleTotals } from './gate/class-ou
 export type { ClassStanding } from './gate/class-outcome.ts';
 export { findingNeedsPiece, samplingStanding } from './gate/sampling-standing.ts';
 export type { SamplingStanding } from './gate/sampling-standing.ts';
-export type { CraterInputs, GaugeUsed, GateSlip, CommonSlip, ReadingInputs, ShrinkageInputs } from './gate/slips.ts';
+export { SATURATION_UNITS } from '../carbide/index.ts';
+export type { SaturationUnit } from '../carbide/index.ts';
+export { askedInputs, inputsFrom } from './gate/entry-inputs.ts';
+export type { AskedInput } from './gate/entry-inputs.ts';
+export type { ArchimedesInputs, CraterInputs, GaugeUsed, GateSlip, CommonSlip, LayerInputs, ReadingInputs, SaturationInputs, ShrinkageInputs } from './gate/slips.ts';
 export type { CharacteristicResult, ClassResult, JudgedLimits, ResultDetail, ValueSummary, Verdict } from './gate/verdict.ts';
 export { isPassed, verdictOf } from './gate/work.ts';
 export type { CharacteristicWork, Finding, GateRecord, GateStatus, Look, Reading, VerdictRecord, Weights } from './gate/work.ts';
@@ -29,9 +33,9 @@ export type { Charge, ChargeMember } from './charge/charge.ts';
 export type { ChargeSlip } from './charge/slips.ts';
 export { remainingPieces } from './piece-balance/piece-balance.ts';
 export type { PieceBalance } from './piece-balance/piece-balance.ts';
-export { FINDING_CLASSES, judgedClasses } from './plan/characteristic.ts';
+export { FINDING_CLASSES, judgedClasses, RATING_REFERENCES } from './plan/characteristic.ts';
 export type {
-  AcceptBy, AttributesRule, Characteristic, Confirmed, Counted, CountedRule, FindingClass, Graded, IntervalRule, LimitingQualityRule, Measured, NonconformityKind, RiskPoints, SequentialRule, SkipLot, TwoPointRule, ValueEntry,
+  AcceptBy, AttributesRule, Characteristic, Confirmed, Counted, CountedRule, FindingClass, Graded, IntervalRule, LimitingQualityRule, Measured, NonconformityKind, RatingReference, RiskPoints, SequentialRule, SkipLot, TwoPointRule, ValueEntry,
   VariablesRule, ZeroAcceptanceRule,
 } from './plan/characteristic.ts';
 export { CAUTIONS, isOurCaution } from './plan/gate-plan.ts';

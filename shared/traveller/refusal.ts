@@ -4,7 +4,8 @@ import type { TableProblem } from '../sampling/attributes/index.ts';
 import type { PlanFault } from './plan/plan-fault.ts';
 
 /** What a characteristic takes in place of what was entered. */
-export type WantedEntry = 'weights' | 'singleReadings' | 'looks' | 'readings' | 'findings' | 'valueItself' | 'yesOrNo' | 'number' | 'whatWasRead' | 'craterDiameters' | 'sinteredLength';
+export type WantedEntry = 'weights' | 'singleReadings' | 'looks' | 'readings' | 'findings' | 'valueItself' | 'yesOrNo' | 'number' | 'whatWasRead' | 'craterDiameters' | 'sinteredLength'
+  | 'layerDiameters' | 'craterOfAnother' | 'weighings' | 'saturation';
 /** What a text that is printed, scanned or sent must keep to. */
 export type IdentifierRule = 'number' | 'notEmpty' | 'serial' | 'labelCode' | 'printable';
 
@@ -26,7 +27,7 @@ export type Refusal =
   | { readonly code: 'ordinalOutside'; readonly characteristic: string; readonly n: number; readonly ordinal: number }
   | { readonly code: 'readingAlreadyTaken'; readonly characteristic: string; readonly ordinal: number; readonly value: string; readonly taken: number; readonly n: number }
   | { readonly code: 'unlikelyValue'; readonly characteristic: string; readonly value: number; readonly least: number; readonly most: number; readonly likely: number | null }
-  | { readonly code: 'valueImpossible'; readonly characteristic: string; readonly value: number; readonly why: 'notFinite' | 'finerThanResolution' | 'outsideGauge' | 'craterNotConcentric' | 'largerThanDie'; readonly detail: string }
+  | { readonly code: 'valueImpossible'; readonly characteristic: string; readonly value: number; readonly why: 'notFinite' | 'finerThanResolution' | 'outsideGauge' | 'craterNotConcentric' | 'largerThanDie' | 'gainsInWater' | 'waterTemperature' | 'notASaturation'; readonly detail: string }
   | { readonly code: 'gaugeNeeded'; readonly characteristic: string; readonly gaugeKind: string }
   | { readonly code: 'gaugeCannotCount'; readonly gauge: string; readonly why: 'overdue' | 'withdrawn' | 'wrongKind' | 'wrongUnit' | 'tooCoarse'; readonly detail: string }
   | { readonly code: 'ratingUnknown'; readonly characteristic: string; readonly value: string; readonly scale: readonly string[] }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { SATURATION_UNITS } from '../traveller/index.ts';
 
 /** The kinds of field that commands are made of. What a value means is judged by the traveller; here only its shape and its size. */
 
@@ -33,3 +34,5 @@ export const pin = z.string().regex(/^[0-9]{4,12}$/);
 export const bench = line(60);
 /** Two letters of ISO 3166-1. */
 export const country = z.string().regex(/^[A-Z]{2}$/);
+/** The unit a magnetic saturation was read in. */
+export const saturationUnit = z.enum(SATURATION_UNITS);

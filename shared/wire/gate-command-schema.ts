@@ -1,10 +1,13 @@
 import { z } from 'zod';
-import { certificateReason, count, id, line, passage, place, positive, notNegative, quantity, stream } from './field-schemas.ts';
+import { certificateReason, count, id, line, passage, place, positive, notNegative, quantity, saturationUnit, stream } from './field-schemas.ts';
 
 const at = { subject: stream, gate: id, characteristic: id };
 /** A number, a rating, or yes/no; null where `inputs` give the value. */
 const value = z.union([quantity, z.string().max(100), z.boolean(), z.null()], { error: 'must be a finite number, a rating of at most 100 characters, true or false, or null' });
-const inputs = z.union([z.strictObject({ outerMm: positive, innerMm: notNegative }), z.strictObject({ sinteredMm: positive })], { error: 'must be `outerMm` with `innerMm`, or `sinteredMm`, in millimetres' });
+const inputs = z.union([
+  z.strictObject({ outerMm: positive, innerMm: notNegative }), z.strictObject({ diametersMm: z.array(notNegative).min(2).max(13) }), z.strictObject({ sinteredMm: positive }),
+  z.strictObject({ massInAirG: positive, massInWaterG: notNegative, waterTemperatureC: quantity }), z.strictObject({ saturation: notNegative, unit: saturationUnit }),
+], { error: 'must be `outerMm` with `innerMm`, `diametersMm`, `sinteredMm`, `massInAirG` with `massInWaterG` and `waterTemperatureC`, or `saturation` with `unit`' });
 const disposition = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('sort') }),
   z.strictObject({ kind: z.literal('rework'), instruction: passage() }),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { FINDING_CLASSES, ROLES, SUBJECT_KINDS } from '../traveller/index.ts';
-import { id, line, newKey, passage, percent, place, positive, quantity, typed } from './field-schemas.ts';
+import { FINDING_CLASSES, RATING_REFERENCES, ROLES, SUBJECT_KINDS } from '../traveller/index.ts';
+import { id, line, newKey, passage, percent, place, positive, quantity, saturationUnit, typed } from './field-schemas.ts';
 
 /** Percent nonconforming; that it is one of the preferred values is asked by the traveller, which names the place. */
 const aqlPercent = z.number().min(0.01).max(1000);
@@ -39,8 +39,11 @@ const once = z.strictObject({ rule: z.literal('once') });
 const common = { id: newKey, name: line(80), method: line(100), destructive: z.boolean() };
 const entry = z.discriminatedUnion('how', [
   z.strictObject({ how: z.literal('direct') }),
-  z.strictObject({ how: z.literal('crater'), ballDiameterMm: positive }),
+  z.strictObject({ how: z.literal('crater'), ballDiameterMm: positive, layers: z.int().min(2).max(12).exactOptional() }),
+  z.strictObject({ how: z.literal('craterLayer'), of: newKey, layer: z.int().min(1).max(12) }),
   z.strictObject({ how: z.literal('shrinkage'), dieMm: positive }),
+  z.strictObject({ how: z.literal('archimedes') }),
+  z.strictObject({ how: z.literal('saturation'), unit: saturationUnit, cobaltFraction: z.number().gt(0).max(1), warnLowPercent: percent.exactOptional(), warnHighPercent: percent.exactOptional() }),
 ]);
 
 const characteristic = z.discriminatedUnion('kind', [
@@ -57,7 +60,7 @@ const characteristic = z.discriminatedUnion('kind', [
     sampling: z.discriminatedUnion('rule', [attributes, limitingQuality, zeroAcceptance, twoPoint, sequential, interval]),
   }),
   z.strictObject({
-    kind: z.literal('graded'), ...common, scale: z.array(line(24)).min(1).max(40), worstAccepted: line(24),
+    kind: z.literal('graded'), ...common, scale: z.array(line(24)).min(1).max(40), worstAccepted: line(24), reference: z.enum(RATING_REFERENCES).exactOptional(),
     sampling: z.discriminatedUnion('rule', [fixed, barrels, positions]),
   }),
   z.strictObject({ kind: z.literal('confirmed'), ...common, statement: line(200), sampling: once }),

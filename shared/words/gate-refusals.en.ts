@@ -6,11 +6,14 @@ import type { RefusalWords } from './told-refusal.ts';
 const NOTHING = 'Nothing was written.';
 const ENTRY = 'This entry was not written; all earlier ones are kept.';
 
-const impossible: Readonly<Record<'notFinite' | 'finerThanResolution' | 'outsideGauge' | 'craterNotConcentric' | 'largerThanDie', (detail: string) => { readonly because: string; readonly next: string }>> = {
+const impossible: Readonly<Record<'notFinite' | 'finerThanResolution' | 'outsideGauge' | 'craterNotConcentric' | 'largerThanDie' | 'gainsInWater' | 'waterTemperature' | 'notASaturation', (detail: string) => { readonly because: string; readonly next: string }>> = {
   notFinite: () => ({ because: 'it is not a number that can be measured', next: 'Read the gauge again and enter the value.' }),
   finerThanResolution: (decimals) => ({ because: `it has more than ${decimals} decimal places`, next: `Enter the value as read, with at most ${decimals} decimal places. It is not rounded for you.` }),
   outsideGauge: (range) => ({ because: `the gauge measures only ${range}`, next: 'Check the decimal sign, or take a gauge that reaches so far.' }),
   craterNotConcentric: (order) => ({ because: `the diameters must lie as inner < outer < ball: ${order}`, next: 'Measure both diameters of the crater again.' }),
+  gainsInWater: (masses) => ({ because: `the mass in water lies below the mass in air: ${masses}`, next: 'Weigh again. A piece that gains mass under water has open pores, and then this method does not hold.' }),
+  waterTemperature: (range) => ({ because: `the water has ${range} °C`, next: 'Read the thermometer in the water again.' }),
+  notASaturation: (most) => ({ because: `a saturation lies above 0 and below that of pure cobalt, ${most}`, next: 'Check the unit of the bench and the decimal sign.' }),
   largerThanDie: (die) => ({ because: `a sintered length is smaller than the die, ${die} mm`, next: 'Check which length was entered, and enter the sintered one.' }),
 };
 const unfitGauge: Readonly<Record<'overdue' | 'withdrawn' | 'wrongKind' | 'wrongUnit' | 'tooCoarse', (detail: string) => string>> = {
@@ -25,6 +28,8 @@ const wantedEntry: Readonly<Record<WantedEntry, (unit: string) => string>> = {
   weights: () => 'a block of weights', singleReadings: () => 'single readings', looks: () => 'looks', readings: () => 'readings', findings: () => 'findings',
   valueItself: () => 'the value itself', yesOrNo: () => 'yes or no', number: (unit) => `a number in ${unit}`, whatWasRead: () => 'what was read, not the value',
   craterDiameters: (unit) => `two crater diameters in ${unit}`, sinteredLength: (unit) => `the sintered length in ${unit}`,
+  layerDiameters: (unit) => `the crater diameters in ${unit} from the surface to the substrate, one more than there are layers`, craterOfAnother: (lead) => `the crater at ${lead}; this layer follows from it`,
+  weighings: () => 'the mass in air and in water in g, and the temperature of the water in °C', saturation: (unit) => `the saturation as read, in ${unit}`,
 };
 
 /** Refusals while a gate is worked. */

@@ -60,7 +60,11 @@ export const gateSlipWords: WordsFor<GateSlip | CommonSlip, 'type', Said, [Speak
 
 function inputLines(inputs: ReadingInputs | undefined, { format }: Speak): readonly string[] {
   if (inputs === undefined) return [];
-  return 'outerMm' in inputs ? [`Crater read: outer ${format.number(inputs.outerMm)} mm, inner ${format.number(inputs.innerMm)} mm`] : [`Sintered length read: ${format.number(inputs.sinteredMm)} mm`];
+  if ('outerMm' in inputs) return [`Crater read: outer ${format.number(inputs.outerMm)} mm, inner ${format.number(inputs.innerMm)} mm`];
+  if ('diametersMm' in inputs) return [`Crater read from the surface to the substrate: ${inputs.diametersMm.map((each) => format.number(each)).join(' · ')} mm`];
+  if ('massInAirG' in inputs) return [`Weighed: ${format.number(inputs.massInAirG)} g in air, ${format.number(inputs.massInWaterG)} g in water of ${format.number(inputs.waterTemperatureC)} °C`];
+  if ('saturation' in inputs) return [`Saturation read: ${format.number(inputs.saturation)} ${inputs.unit}`];
+  return [`Sintered length read: ${format.number(inputs.sinteredMm)} mm`];
 }
 
 function gaugeLines(gauge: GaugeUsed | undefined, { format, labels }: Speak): readonly string[] {

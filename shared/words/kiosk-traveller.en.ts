@@ -1,3 +1,4 @@
+import { inputWords } from './entry-inputs.en.ts';
 import type { Place } from '../traveller/index.ts';
 
 /** What one result of a sample is taken from. */
@@ -38,8 +39,7 @@ export const kioskTravellerWords = {
     piece: 'Piece', value: 'Reading', standing: 'Standing',
     standings: { in: 'within limits', guard: 'within the uncertainty of a limit', out: 'outside limits', missing: 'missing', waiting: 'still to come', next: 'next' },
     keypad: (name: string, ordinal: number, of: number, taken: Taken) => `${name}, ${taken} ${ordinal} of ${of}`,
-    crater: { outer: (ordinal: number) => `Outer diameter, place ${ordinal}`, inner: (ordinal: number) => `Inner diameter, place ${ordinal}`, taken: (text: string) => `Outer ${text} mm is noted`, again: 'Outer again', asked: { outer: 'Outer diameter', inner: 'Inner diameter' }, demandOuter: (name: string) => `${name}: outer diameter`, demandInner: (name: string) => `${name}: inner diameter` },
-    shrinkage: { keypad: (ordinal: number) => `Sintered length, piece ${ordinal}`, demand: 'Sintered length', from: (die: string) => `pressed in a die of ${die} mm` },
+    input: inputWords,
     taken: (ordinal: number, text: string) => `Reading ${ordinal} taken: ${text}`,
     whichPieces: 'Which pieces', whichBarrels: 'Which barrels',
     takenAs: { tray: 'piece', barrel: 'sample', position: 'piece' } satisfies Readonly<Record<Place['at'], Taken>>,

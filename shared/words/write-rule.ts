@@ -1,5 +1,5 @@
 import { FINDING_CLASSES, type Characteristic, type FindingClass } from '../traveller/index.ts';
-import type { AttributesRule, RiskPoints, VariablesRule } from '../traveller/plan/characteristic.ts';
+import type { AttributesRule, RiskPoints, ValueEntry, VariablesRule } from '../traveller/plan/characteristic.ts';
 import type { Format } from './format.ts';
 import { labels } from './labels.en.ts';
 import { planRuleWords as words } from './plan-rules.en.ts';
@@ -33,15 +33,30 @@ export function writeLimits(characteristic: Characteristic, format: Format): rea
       const { lower, upper, target, decimals, unit, decisionRule, guardFactor, pressTolerancePercent, entry } = characteristic;
       const written = (limit: number | null) => (limit === null ? null : format.number(limit, decimals));
       if (pressTolerancePercent !== null) return [words.limits.press(format.number(pressTolerancePercent))];
-      const worked = entry.how === 'crater' ? [words.limits.crater(format.number(entry.ballDiameterMm))] : entry.how === 'shrinkage' ? [words.limits.shrinkage(format.number(entry.dieMm))] : [];
-      return [`${labels.between(written(lower), written(upper))} ${unit}`, ...(target === null ? [] : [words.limits.target(format.number(target, decimals))]), labels.decisionRules[decisionRule], ...(guardFactor === undefined ? [] : [words.limits.guardFactor(format.number(guardFactor))]), ...worked];
+      return [`${labels.between(written(lower), written(upper))} ${unit}`, ...(target === null ? [] : [words.limits.target(format.number(target, decimals))]), labels.decisionRules[decisionRule], ...(guardFactor === undefined ? [] : [words.limits.guardFactor(format.number(guardFactor))]), ...writeEntry(entry, format)];
     }
     case 'counted': return FINDING_CLASSES.flatMap((each) => {
       const names = characteristic.kinds.filter((kind) => kind.class === each).map(({ name }) => name);
       return names.length === 0 ? [] : [words.limits.kindsOf(labels.findingClasses[each], format.list(names))];
     });
-    case 'graded': return [words.limits.grade(characteristic.worstAccepted, characteristic.scale.join(', '))];
+    case 'graded': return [words.limits.grade(characteristic.worstAccepted, characteristic.scale.join(', ')), ...(characteristic.reference === undefined ? [] : [words.limits.reference[characteristic.reference]])];
     case 'confirmed': return [characteristic.statement];
+  }
+}
+
+/** How a value comes to be, where it is not typed as read. */
+function writeEntry(entry: ValueEntry, format: Format): readonly string[] {
+  switch (entry.how) {
+    case 'direct': return [];
+    case 'crater': return [entry.layers === undefined ? words.limits.crater(format.number(entry.ballDiameterMm)) : words.limits.craterLayers(format.number(entry.ballDiameterMm), format.number(entry.layers), format.number(entry.layers + 1))];
+    case 'craterLayer': return [words.limits.craterLayer(entry.of, format.number(entry.layer))];
+    case 'shrinkage': return [words.limits.shrinkage(format.number(entry.dieMm))];
+    case 'archimedes': return [words.limits.archimedes];
+    case 'saturation': {
+      const { unit, cobaltFraction, warnLowPercent, warnHighPercent } = entry;
+      const warns = warnLowPercent === undefined && warnHighPercent === undefined ? [] : [words.limits.saturationWarns(warnLowPercent === undefined ? null : format.number(warnLowPercent), warnHighPercent === undefined ? null : format.number(warnHighPercent))];
+      return [words.limits.saturation(unit, percentOf(cobaltFraction, format)), ...warns];
+    }
   }
 }
 

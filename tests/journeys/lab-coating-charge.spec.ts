@@ -54,7 +54,7 @@ test('thickness from two crater diameters, adhesion and colour: one verdict for 
   await kiosk.tap(kiosk.page.getByRole('button', { name: 'Understood' }));
   // An outer diameter just read may be read again.
   await kiosk.gauge('1.490');
-  await kiosk.tap(kiosk.page.getByRole('button', { name: 'Outer again' }));
+  await kiosk.tap(kiosk.page.getByRole('button', { name: 'This piece again' }));
   kiosk.countFromHere();
   await enterCraters(kiosk, (figure) => pressFigure(kiosk, figure));
   expect(kiosk.touches, 'three craters by keypad: one touch a character and one for Enter').toBe(CRATERS.flat().join('').length + 6);

@@ -2,6 +2,7 @@ import { FINDING_CLASSES, type Characteristic, type Counted, type Measured, type
 import { planWritingWords } from '../../../shared/words/plan-writing.en.ts';
 import { labels } from '../../desk/words.ts';
 import { choiceField, linesField, maybeNumberField, numberField, textField, wholeField, within, yesNoField, type EditField } from './edit-field.ts';
+import { entryFields, referenceField } from './entry-fields.ts';
 import { ruleFields, type LoadedTable } from './rule-fields.ts';
 import { rulesFor, withRule } from './rule-choices.ts';
 
@@ -50,13 +51,14 @@ function limitFields(characteristic: Characteristic, subject: SubjectKind): read
     case 'graded': return [
       linesField('scale', words.scale, characteristic.scale, (scale) => ({ ...characteristic, scale }), { least: 1, most: 24, hint: words.scaleHint }),
       choiceField('worstAccepted', words.worstAccepted, 'choice', characteristic.worstAccepted, [...new Set([...characteristic.scale, characteristic.worstAccepted])].map((rating) => ({ value: rating, text: rating })), (worstAccepted) => ({ ...characteristic, worstAccepted })),
+      referenceField(characteristic),
     ];
     case 'confirmed': return [textField('statement', words.statement, characteristic.statement, (statement) => ({ ...characteristic, statement }), { most: 200, hint: words.statementHint })];
   }
 }
 
 function measuredFields(measured: Measured, subject: SubjectKind): readonly EditField<Characteristic>[] {
-  const { unit, entry } = measured;
+  const { unit } = measured;
   const limit = (name: 'lower' | 'target' | 'upper') => maybeNumberField<Characteristic>(name, words[name], measured[name], (value) => ({ ...measured, [name]: value }), {}, { unit });
   return [
     textField('unit', words.unit, unit, (changed) => ({ ...measured, unit: changed }), { most: 12 }),
@@ -68,9 +70,7 @@ function measuredFields(measured: Measured, subject: SubjectKind): readonly Edit
     textField('gaugeKind', words.gaugeKind, measured.gaugeKind ?? '', (gaugeKind) => ({ ...measured, gaugeKind: gaugeKind === '' ? null : gaugeKind }), { most: 60, mayBeEmpty: true, hint: words.gaugeKindHint }),
     choiceField('decisionRule', words.decisionRule, 'tiles', measured.decisionRule, DECISION_RULES.map((value) => ({ value, text: words.decisionRules[value] })), (value) => withDecisionRule(measured, DECISION_RULES.find((each) => each === value) ?? measured.decisionRule)),
     ...(measured.decisionRule === 'simple' ? [] : [maybeNumberField<Characteristic>('guardFactor', words.guardFactor, measured.guardFactor ?? null, (factor) => withGuardFactor(measured, factor), { above: 0, most: 3 }, { unit: '× U', hint: words.guardFactorHint })]),
-    choiceField('entry', words.entry, 'tiles', entry.how, (['direct', 'crater', 'shrinkage'] as const).map((value) => ({ value, text: words.entries[value] })), (how) => ({ ...measured, entry: how === entry.how ? entry : how === 'crater' ? { how, ballDiameterMm: 30 } : how === 'shrinkage' ? { how, dieMm: 25 } : { how: 'direct' } })),
-    ...(entry.how === 'crater' ? [numberField<Characteristic>('entry.ball', words.ball, entry.ballDiameterMm, (ballDiameterMm) => ({ ...measured, entry: { how: 'crater', ballDiameterMm } }), { above: 0 }, { unit: 'mm' })] : []),
-    ...(entry.how === 'shrinkage' ? [numberField<Characteristic>('entry.die', words.die, entry.dieMm, (dieMm) => ({ ...measured, entry: { how: 'shrinkage', dieMm } }), { above: 0 }, { unit: 'mm' })] : []),
+    ...entryFields(measured),
     ...(subject === 'batch' || measured.factor !== null ? [choiceField<Characteristic>('factor', words.factor, 'choice', measured.factor ?? '', [{ value: '', text: words.noFactor }, ...FACTORS.map((value) => ({ value, text: labels.factors[value] }))], (value) => ({ ...measured, factor: FACTORS.find((each) => each === value) ?? null }))] : []),
   ];
 }

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import type { CharacteristicWork, Measured, ReadingInputs, Refusal } from '../../../shared/traveller/index.ts';
+import { askedInputs, inputsFrom, type CharacteristicWork, type Measured, type ReadingInputs, type Refusal } from '../../../shared/traveller/index.ts';
 import type { Outcome } from '../../link/index.ts';
 import '../../parts/gh-demand.ts';
 import '../../parts/gh-keypad.ts';
@@ -14,10 +14,14 @@ import './gh-gauge-choice.ts';
 import './gh-likely-question.ts';
 import './gh-which-pieces.ts';
 import { GateWork, type WorkAt } from './gate-work.ts';
+import { inputName, keypadWord, layerNames } from './input-names.ts';
+import { layersTable } from './layers-table.ts';
+import { saturationLines } from './saturation-lines.ts';
 import { stripLimits, stripPieces } from './strip-of.ts';
 import { workStyles } from './work-styles.ts';
 
 interface Entry { readonly ordinal: number; readonly value: number | null; readonly inputs?: ReadingInputs }
+interface Noted { readonly characteristic: string; readonly ordinal: number; readonly figures: readonly number[] }
 type Unlikely = Extract<Refusal, { code: 'unlikelyValue' }>;
 
 /** Takes the readings of one measured characteristic: the strip of the sample, the place to go to next, the keypad. */
@@ -25,7 +29,8 @@ type Unlikely = Extract<Refusal, { code: 'unlikelyValue' }>;
 export class GhMeasureWork extends GateWork {
   static override styles = [partStyles, workStyles];
   @state() private gauge = { kind: '', id: '' };
-  @state() private outerMm: { readonly ordinal: number; readonly value: number } | null = null;
+  /** Figures read at the piece so far, where its value is worked out. */
+  @state() private noted: Noted | null = null;
   @state() private asking: { readonly entry: Entry; readonly refusal: Unlikely; readonly clientId: string } | null = null;
 
   protected override renderWork(at: WorkAt): unknown {
@@ -37,54 +42,47 @@ export class GhMeasureWork extends GateWork {
     const place = places[ordinal - 1];
     const taken = words.measure.takenAs[place?.at ?? 'tray'];
     const uncertainty = uncertaintyOf(work);
+    const asked = askedInputs(characteristic.entry);
+    const figures = this.noted?.ordinal === ordinal && this.noted.characteristic === characteristic.id ? this.noted.figures : [];
+    const input = asked[figures.length];
+    const name = input === undefined ? characteristic.name : inputName(input, layerNames(at.gate, characteristic));
     const hint = place === undefined ? catalogue().limitsSentence(characteristic) : catalogue().placeSentence(place);
     const which = html`<gh-which-pieces .subject=${subject} .places=${places}></gh-which-pieces>`;
     return html`<div class="work">
       <div class="pile">
-        <gh-demand .context=${this.contextOf(at)} .demand=${this.#demand(characteristic, ordinal, taken)} .hint=${hint}></gh-demand>
+        <gh-demand .context=${this.contextOf(at)} .demand=${asked.length > 1 ? name : words.measure.demand(name, ordinal, taken)} .hint=${hint}></gh-demand>
         <gh-sample-strip .pieces=${stripPieces(work, characteristic, uncertainty, ordinal)} .limits=${stripLimits(characteristic, uncertainty)}
           .words=${{ caption: words.measure.strip(characteristic.name, characteristic.unit), piece: words.measure.piece, value: words.measure.value, standing: words.measure.standing }}></gh-sample-strip>
+        ${layersTable(at.gate, characteristic, n)}${saturationLines(work, characteristic)}
       </div>
-      <gh-keypad ?hears-all=${this.refusal === null && this.asking === null} .locale=${catalogue().locale} .unit=${characteristic.entry.how === 'direct' ? characteristic.unit : 'mm'} ?signed=${characteristic.plausible.least < 0}
-        .words=${{ ...words.keypad, demand: this.#keypadWord(characteristic, ordinal, n, taken) }} @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#take(at, characteristic, ordinal, enteredFigure(event))}></gh-keypad>
+      <gh-keypad ?hears-all=${this.refusal === null && this.asking === null} .locale=${catalogue().locale} .unit=${input?.unit ?? characteristic.unit} ?signed=${characteristic.plausible.least < 0}
+        .words=${{ ...words.keypad, demand: input === undefined ? words.measure.keypad(name, ordinal, n, taken) : keypadWord(characteristic, name, ordinal, figures) }} @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#take(at, characteristic, ordinal, figures, enteredFigure(event))}></gh-keypad>
       <div class="pile more">
         ${characteristic.gaugeKind === null ? html`<div class="row">${which}</div>` : html`<gh-gauge-choice .kind=${characteristic.gaugeKind} @gauge-chosen=${this.#chooseGauge}>${which}</gh-gauge-choice>`}
-        ${this.outerMm === null ? nothing : html`<div class="row"><gh-button @click=${() => (this.outerMm = null)}>${words.measure.crater.again}</gh-button></div>`}
+        ${figures.length === 0 ? nothing : html`<div class="row"><gh-button @click=${() => (this.noted = null)}>${words.measure.input.again}</gh-button>
+          ${input?.what === 'waterTemperature' ? this.#sameWater(at, characteristic, ordinal, figures) : nothing}</div>`}
       </div>
       ${this.asking === null ? nothing : html`<gh-likely-question .refusal=${this.asking.refusal} .characteristic=${characteristic}
         @value-confirmed=${() => this.#confirmed(at)} @value-likely=${(event: CustomEvent<{ value: number }>) => this.#likely(at, event.detail.value)} @value-dropped=${() => this.#answered()}></gh-likely-question>`}
     </div>`;
   }
 
-  #demand(characteristic: Measured, ordinal: number, taken: 'piece' | 'sample'): string {
-    const words = travellerWords().measure;
-    switch (characteristic.entry.how) {
-      case 'crater': return this.outerMm === null ? words.crater.asked.outer : words.crater.asked.inner;
-      case 'shrinkage': return words.demand(words.shrinkage.demand, ordinal, taken);
-      case 'direct': return words.demand(characteristic.name, ordinal, taken);
-    }
+  /** The water is seldom another one from piece to piece: one touch instead of a figure. */
+  #sameWater(at: WorkAt, characteristic: Measured, ordinal: number, figures: readonly number[]) {
+    const before = at.work.readings.at(-1)?.inputs ?? null;
+    if (before === null || !('waterTemperatureC' in before)) return nothing;
+    const { waterTemperatureC } = before;
+    return html`<gh-button @click=${() => this.#take(at, characteristic, ordinal, figures, waterTemperatureC)}>${travellerWords().measure.input.sameWater(format().number(waterTemperatureC))}</gh-button>`;
   }
 
-  #keypadWord(characteristic: Measured, ordinal: number, n: number, taken: 'piece' | 'sample'): string {
-    const words = travellerWords().measure;
-    switch (characteristic.entry.how) {
-      case 'crater': return this.outerMm === null ? words.crater.outer(ordinal) : `${words.crater.inner(ordinal)}. ${words.crater.taken(format().number(this.outerMm.value))}`;
-      case 'shrinkage': return `${words.shrinkage.keypad(ordinal)}, ${words.shrinkage.from(format().number(characteristic.entry.dieMm))}`;
-      case 'direct': return words.keypad(characteristic.name, ordinal, n, taken);
-    }
-  }
-
-  #take(at: WorkAt, characteristic: Measured, ordinal: number, value: number): void {
-    switch (characteristic.entry.how) {
-      case 'direct': return void this.#enter(at, { ordinal, value });
-      case 'shrinkage': return void this.#enter(at, { ordinal, value: null, inputs: { sinteredMm: value } });
-      case 'crater': {
-        if (this.outerMm === null || this.outerMm.ordinal !== ordinal) return void (this.outerMm = { ordinal, value });
-        const outerMm = this.outerMm.value;
-        this.outerMm = null;
-        return void this.#enter(at, { ordinal, value: null, inputs: { outerMm, innerMm: value } });
-      }
-    }
+  #take(at: WorkAt, characteristic: Measured, ordinal: number, before: readonly number[], value: number): void {
+    const figures = [...before, value];
+    const asked = askedInputs(characteristic.entry).length;
+    if (asked === 0) return void this.#enter(at, { ordinal, value });
+    if (figures.length < asked) return void (this.noted = { characteristic: characteristic.id, ordinal, figures });
+    this.noted = null;
+    const inputs = inputsFrom(characteristic.entry, figures);
+    if (inputs !== null) void this.#enter(at, { ordinal, value: null, inputs });
   }
 
   async #enter(at: WorkAt, entry: Entry, sure = false): Promise<void> {

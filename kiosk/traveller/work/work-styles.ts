@@ -27,6 +27,13 @@ export const workStyles = [linkKey, css`
   thead th { color: var(--ink-soft); font-size: var(--text-small); }
   td { font-family: var(--face-figures); text-align: end; font-size: var(--text-large); }
   thead th:not(:first-child) { text-align: end; }
+  caption { text-align: start; color: var(--ink-soft); font-size: var(--text-small); padding: 0.3em var(--pad); }
+  table.layers td { font-size: inherit; font-variant-numeric: tabular-nums; }
+  table.layers td.out { font-weight: 700; color: var(--bad); }
+  table.layers small { display: block; font-family: var(--face); font-weight: 400; }
+  ul.bands { list-style: none; padding: 0.3em var(--pad); background: var(--slip); border: var(--rule) solid var(--line); }
+  ul.bands .low, ul.bands .high { font-weight: 700; color: var(--bad); }
+  ul.bands .warnLow, ul.bands .warnHigh { font-weight: 600; }
   @media (max-width: 1000px) {
     .work, .work.keys-wide { grid-template-columns: minmax(0, 1fr); }
     .work > gh-keypad, .work > .pad { justify-self: center; }

@@ -9,6 +9,7 @@ import { plannedGate } from '../plan/in-force.ts';
 import { requireFree, requireUpstreamFree } from '../upstream.ts';
 import type { CompleteSample, CorrectReading, GateCommand, OpenGate, RecordFinding, TakeLook, TakeReading, TakeWeights, WithdrawFinding } from './commands.ts';
 import { gaugeUsed, readValue } from './read-value.ts';
+import { layersRead } from './crater-layers.ts';
 import { doneSoFar, isSequential, nonconformingPieces } from './class-outcome.ts';
 import { judgedLimits, within } from './judge.ts';
 import { ownEnd, samplingStanding } from './sampling-standing.ts';
@@ -97,8 +98,9 @@ function takeReading(pen: Pen, subject: Subject, gate: GateRecord, work: Charact
   const gauge = gaugeAtHand(pen, command.gauge);
   const value = readValue(characteristic, command, gauge);
   const used = characteristic.kind === 'measured' ? gaugeUsed(characteristic, gauge, pen.stamp.at) : undefined;
-  pen.write(subject.stream, {
-    type: 'readingTaken', gate: gate.id, characteristic: characteristic.id, ordinal: command.ordinal, value,
+  const layers = layersRead(gate, characteristic, command.inputs, command.sure);
+  for (const each of [{ characteristic: characteristic.id, value }, ...layers]) pen.write(subject.stream, {
+    type: 'readingTaken', gate: gate.id, ...each, ordinal: command.ordinal,
     ...(command.inputs === undefined ? {} : { inputs: command.inputs }), ...(used === undefined ? {} : { gauge: used }), ...(command.sure === true ? { sure: true as const } : {}),
   });
 }
@@ -198,7 +200,13 @@ function correctReading(pen: Pen, subject: Subject, gate: GateRecord, work: Char
   const gauge = reading.gauge === null ? null : gaugeAtHand(pen, reading.gauge.id);
   const to = readValue(characteristic, command, gauge);
   if (to === reading.value && JSON.stringify(command.inputs ?? null) === JSON.stringify(reading.inputs)) refuse({ code: 'nothingChanged', what: characteristic.name });
-  pen.write(subject.stream, { type: 'readingCorrected', gate: gate.id, characteristic: characteristic.id, ordinal: command.ordinal, from: reading.value, to, ...(command.inputs === undefined ? {} : { inputs: command.inputs }), reason: command.reason });
+  const corrected = { type: 'readingCorrected' as const, gate: gate.id, ordinal: command.ordinal, ...(command.inputs === undefined ? {} : { inputs: command.inputs }), reason: command.reason };
+  const layers = layersRead(gate, characteristic, command.inputs, command.sure);
+  pen.write(subject.stream, { ...corrected, characteristic: characteristic.id, from: reading.value, to });
+  for (const { characteristic: layer, value } of layers) {
+    const before = gate.work.find(({ demand }) => demand.characteristic.id === layer)?.readings.find(({ ordinal }) => ordinal === command.ordinal);
+    if (before !== undefined) pen.write(subject.stream, { ...corrected, characteristic: layer, from: before.value, to: value });
+  }
   reviseVerdict(pen, subject.stream, gate.id, command.reason);
 }
 

@@ -1,9 +1,9 @@
-import { craterThicknessUm, linearShrinkage } from '../../carbide/index.ts';
 import type { GaugeState } from '../known.ts';
 import { refuse } from '../pen.ts';
 import type { Characteristic, Measured } from '../plan/characteristic.ts';
 import { judgedLimits } from './judge.ts';
 import type { GaugeUsed, ReadingInputs } from './slips.ts';
+import { workOut } from './work-out.ts';
 
 /** What a person entered at one place of the sample. */
 export interface Entered { readonly value: number | string | boolean | null; readonly inputs?: ReadingInputs; readonly sure?: boolean }
@@ -29,12 +29,16 @@ function isWorkedOut(characteristic: Characteristic): boolean {
 
 function measuredValue(characteristic: Measured, { value, inputs, sure }: Entered, gauge: GaugeState | null): number {
   const { name } = characteristic;
-  const got = characteristic.entry.how === 'direct' ? directValue(characteristic, value) : workedOut(characteristic, value, inputs);
+  const got = characteristic.entry.how === 'direct' ? directValue(characteristic, value) : workOut(characteristic, value, inputs);
   if (!Number.isFinite(got)) refuse({ code: 'valueImpossible', characteristic: name, value: got, why: 'notFinite', detail: '' });
   if (gauge !== null && characteristic.entry.how === 'direct' && (got < gauge.card.least || got > gauge.card.most)) refuse({ code: 'valueImpossible', characteristic: name, value: got, why: 'outsideGauge', detail: `${gauge.card.least} … ${gauge.card.most} ${gauge.card.unit}` });
-  const { least, most } = characteristic.plausible;
-  if (sure !== true && (got < least || got > most)) refuse({ code: 'unlikelyValue', characteristic: name, value: got, least, most, likely: likelier(got, least, most) });
+  requirePlausible(characteristic, got, sure);
   return got;
+}
+
+/** Questions a value outside the plausible range unless the person is sure of it. */
+export function requirePlausible({ name, plausible: { least, most } }: Measured, value: number, sure: boolean | undefined): void {
+  if (sure !== true && (value < least || value > most)) refuse({ code: 'unlikelyValue', characteristic: name, value, least, most, likely: likelier(value, least, most) });
 }
 
 function directValue(characteristic: Measured, value: Entered['value']): number {
@@ -42,28 +46,6 @@ function directValue(characteristic: Measured, value: Entered['value']): number 
   // A decimal like 4.763 is not exact in binary: the value must be the double nearest to a decimal of so many places.
   if (Number.isFinite(value) && Number(value.toFixed(characteristic.decimals)) !== value) refuse({ code: 'valueImpossible', characteristic: characteristic.name, value, why: 'finerThanResolution', detail: String(characteristic.decimals) });
   return value;
-}
-
-function workedOut(characteristic: Measured, value: Entered['value'], inputs: ReadingInputs | undefined): number {
-  const { entry, name, decimals } = characteristic;
-  if (value !== null) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'whatWasRead', unit: '' });
-  if (entry.how === 'crater') {
-    if (inputs === undefined || !('outerMm' in inputs)) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'craterDiameters', unit: 'mm' });
-    const { outerMm, innerMm } = inputs;
-    if (!(innerMm >= 0 && outerMm > innerMm && outerMm < entry.ballDiameterMm)) return refuse({ code: 'valueImpossible', characteristic: name, value: outerMm, why: 'craterNotConcentric', detail: `${innerMm} < ${outerMm} < ${entry.ballDiameterMm}` });
-    return roundTo(craterThicknessUm({ ballDiameterMm: entry.ballDiameterMm, outerMm, innerMm }).exactUm, decimals);
-  }
-  if (entry.how === 'shrinkage') {
-    if (inputs === undefined || !('sinteredMm' in inputs)) return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'sinteredLength', unit: 'mm' });
-    if (!(inputs.sinteredMm > 0 && inputs.sinteredMm < entry.dieMm)) return refuse({ code: 'valueImpossible', characteristic: name, value: inputs.sinteredMm, why: 'largerThanDie', detail: String(entry.dieMm) });
-    return roundTo(100 * linearShrinkage(entry.dieMm, inputs.sinteredMm), decimals);
-  }
-  return refuse({ code: 'wrongKindOfEntry', characteristic: name, wanted: 'number', unit: characteristic.unit });
-}
-
-/** A worked-out value is stated to the characteristic's decimals; its inputs stay on the slip as read. */
-function roundTo(value: number, decimals: number): number {
-  return Math.round(value * 10 ** decimals) / 10 ** decimals;
 }
 
 /** Where a slipped decimal point or a wrong sign would explain the value: the one likely value, else null. */

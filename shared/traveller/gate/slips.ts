@@ -1,3 +1,4 @@
+import type { SaturationUnit } from '../../carbide/index.ts';
 import type { CautionShown } from '../caution/slips.ts';
 import type { FindingClass } from '../plan/characteristic.ts';
 import type { GatePlan } from '../plan/gate-plan.ts';
@@ -7,10 +8,15 @@ import type { LotProduct } from '../lot/lot.ts';
 import type { Disposition, HoldCause } from './hold.ts';
 import type { Verdict } from './verdict.ts';
 
-/** What was read to work a value out; millimetres. */
+/** What was read to work a value out. */
 export interface CraterInputs { readonly outerMm: number; readonly innerMm: number }
+/** Diameters of one crater through several layers, from the surface to the substrate. */
+export interface LayerInputs { readonly diametersMm: readonly number[] }
 export interface ShrinkageInputs { readonly sinteredMm: number }
-export type ReadingInputs = CraterInputs | ShrinkageInputs;
+export interface ArchimedesInputs { readonly massInAirG: number; readonly massInWaterG: number; readonly waterTemperatureC: number }
+/** A saturation as the bench shows it, with the unit it was read in. */
+export interface SaturationInputs { readonly saturation: number; readonly unit: SaturationUnit }
+export type ReadingInputs = CraterInputs | LayerInputs | ShrinkageInputs | ArchimedesInputs | SaturationInputs;
 
 /** The gauge as it was when the reading was taken. */
 export interface GaugeUsed { readonly id: string; /** Expanded uncertainty U (k = 2), in the gauge's unit; that is the reading's own where the value is typed as read. */ readonly expandedUncertainty: number; readonly calibrationDue: string }

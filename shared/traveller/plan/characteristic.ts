@@ -1,3 +1,4 @@
+import type { SaturationUnit } from '../../carbide/index.ts';
 import type { InspectionLevel } from '../../sampling/attributes/index.ts';
 import type { SwitchingRule } from '../../sampling/switching/index.ts';
 import type { DecisionRule } from '../../metrology/decision-rules/index.ts';
@@ -82,8 +83,19 @@ interface Common {
 /** How a value comes to be: typed as it is, or worked out from what is read. Sources: shared/carbide. */
 export type ValueEntry =
   | { readonly how: 'direct' }
-  | { readonly how: 'crater'; readonly ballDiameterMm: number }
-  | { readonly how: 'shrinkage'; readonly dieMm: number };
+  /** Two diameters of one crater give the whole coating; with `layers`, one diameter more than layers, from the surface to the substrate. */
+  | { readonly how: 'crater'; readonly ballDiameterMm: number; readonly layers?: number }
+  /** Thickness of one layer, counted from the surface: given by the crater of the characteristic `of` in the same gate, and never entered itself. */
+  | { readonly how: 'craterLayer'; readonly of: string; readonly layer: number }
+  | { readonly how: 'shrinkage'; readonly dieMm: number }
+  /** Density from the mass in air, the mass in water and the water's temperature. */
+  | { readonly how: 'archimedes' }
+  /** Magnetic saturation read in `unit` and judged as percent of what the grade's cobalt would give pure; warned of outside the inner band. */
+  | { readonly how: 'saturation'; readonly unit: SaturationUnit; readonly cobaltFraction: number; readonly warnLowPercent?: number; readonly warnHighPercent?: number };
+
+/** Pictures a rating is compared with. */
+export const RATING_REFERENCES = ['adhesion', 'porosityA', 'porosityB', 'porosityC'] as const;
+export type RatingReference = (typeof RATING_REFERENCES)[number];
 
 export interface Measured extends Common {
   readonly kind: 'measured';
@@ -125,6 +137,8 @@ export interface Graded extends Common {
   /** From best to worst. */
   readonly scale: readonly string[];
   readonly worstAccepted: string;
+  /** Drawn references shown beside the ratings; none unless given. */
+  readonly reference?: RatingReference;
   readonly sampling: FixedRule | BarrelsRule | PositionsRule;
 }
 export interface Confirmed extends Common {

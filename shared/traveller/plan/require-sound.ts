@@ -4,6 +4,7 @@ import { refuse } from '../pen.ts';
 import type { Characteristic, CountedRule, FindingClass, Measured, RiskPoints, VariablesRule } from './characteristic.ts';
 import { judgedClasses } from './characteristic.ts';
 import type { GatePlan, InspectionPlan } from './gate-plan.ts';
+import { entryFault } from './entry-fault.ts';
 import type { PlanFault } from './plan-fault.ts';
 
 /** Refuses a plan that could not be worked: it names the first place that is wrong and why. */
@@ -23,7 +24,7 @@ function soundGate(gate: GatePlan, plan: InspectionPlan): void {
   if (gate.roles.length === 0) refuse({ code: 'planUnsound', where: gate.id, why: 'nobodyMayWork' });
   requireDistinct(gate.characteristics.map(({ id }) => id), gate.id);
   for (const characteristic of gate.characteristics) {
-    const why = faultOf(characteristic, plan);
+    const why = faultOf(characteristic, plan) ?? entryFault(characteristic, gate);
     if (why !== null) refuse({ code: 'planUnsound', where: `${gate.id} / ${characteristic.id}`, why });
   }
 }

@@ -1,6 +1,7 @@
 import { decide, evolve, judgedClasses } from '../../../shared/traveller/index.ts';
 import type { AnyState, Command, CountedRule, Decision, InspectionPlan, Lot, Role, Slip, SlipBody, Stamp } from '../../../shared/traveller/index.ts';
 import { Floor } from '../../../demo-data/floor.ts';
+import { inputsGiving } from '../../../demo-data/inputs-giving.ts';
 import { openThePlant } from '../../../demo-data/open-the-plant.ts';
 import { PLANS } from '../../../demo-data/plans.ts';
 
@@ -125,12 +126,15 @@ export function workThrough(plant: LittlePlant, stream: string, gate: string, va
     const given = values[characteristic.id];
     if (characteristic.kind === 'confirmed') plant.must({ ...here, value: given ?? true });
     else if (characteristic.kind === 'graded') plant.must({ ...here, value: given ?? characteristic.scale[0] ?? '' });
-    else if (characteristic.kind === 'measured' && characteristic.entry.how === 'shrinkage') plant.must({ ...here, value: null, inputs: { sinteredMm: 20.5 }, gauge: 'MIC-11' });
-    else if (characteristic.kind === 'measured' && characteristic.entry.how === 'crater') plant.must({ ...here, value: null, inputs: { innerMm: 0.6, outerMm: 1.34 }, gauge: 'CRA-44' });
+    else if (characteristic.kind === 'measured' && characteristic.entry.how !== 'direct') {
+      const inputs = inputsGiving(characteristic.entry, typeof given === 'number' ? given : characteristic.target ?? 0);
+      const gauge = GAUGE[characteristic.gaugeKind ?? ''];
+      if (inputs !== null) plant.must({ ...here, value: null, inputs, ...(gauge === undefined ? {} : { gauge }) });
+    }
     else if (characteristic.kind === 'measured') plant.must({ ...here, value: given ?? characteristic.target ?? 0, ...(GAUGE[characteristic.gaugeKind ?? ''] === undefined ? {} : { gauge: GAUGE[characteristic.gaugeKind ?? ''] as string }), sure: true });
   }
 }
-const GAUGE: Readonly<Record<string, string>> = { micrometer: 'MIC-11', balance: 'BAL-21', 'edge microscope': 'OPT-31', 'density balance': 'DEN-41', 'coercivity meter': 'COE-42', 'hardness tester': 'HAR-43' };
+const GAUGE: Readonly<Record<string, string>> = { micrometer: 'MIC-11', balance: 'BAL-21', 'edge microscope': 'OPT-31', 'density balance': 'DEN-41', 'coercivity meter': 'COE-42', 'hardness tester': 'HAR-43', 'crater microscope': 'CRA-44' };
 
 /** A released powder batch of Demo fine 8. */
 export function releasedBatch(plant: LittlePlant, id = 'P1'): void {
