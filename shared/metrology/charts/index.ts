@@ -1,0 +1,12 @@
+export { c4, chartConstants } from './chart-constants.ts';
+export type { ChartConstants } from './chart-constants.ts';
+export type { ChartLine, LineName, LinePoint } from './chart-line.ts';
+export { isCounted, requireChartBase, requireChartSpec } from './chart-spec.ts';
+export type { ChartBase, ChartKind, ChartSpec, CountedChart, CountedPoint, MeasuredChart, MeasuredPoint, SpreadOf } from './chart-spec.ts';
+export { countedLine, exactLimits, SIDE_RISK } from './counted-lines.ts';
+export { estimateCountedBase, estimateMeasuredBase, GOOD_BASE_LOTS, LEAST_BASE_LOTS } from './estimate-base.ts';
+export { measuredLines } from './measured-lines.ts';
+export { rangeMoments } from './range-moments.ts';
+export type { RangeMoments } from './range-moments.ts';
+export { CHART_RULES, ruleApplies, signalsAt, signalsOf } from './signals.ts';
+export type { ChartRule, ChartSignal, SignalSide } from './signals.ts';
