@@ -1,3 +1,5 @@
+import { gradeFault, layerFault } from './catalogue/grade-limits.ts';
+import type { CardFault } from './catalogue/grade-limits.ts';
 import type { CatalogueCommand } from './catalogue/slips.ts';
 import { requireCautions } from './caution/decide.ts';
 import type { GaugeCommand } from './gauge/slips.ts';
@@ -27,11 +29,17 @@ export function decideCatalogue(pen: Pen, command: CatalogueCommand): void {
     }
     case 'defineGrade':
       requireFitId('grade', command.grade.id);
+      requireCard(command.grade.id, gradeFault(command.grade));
       return pen.write(streamName('grade', command.grade.id), { type: 'gradeDefined', grade: command.grade });
     case 'defineLayer':
       requireFitId('layer', command.layer.id);
+      requireCard(command.layer.id, layerFault(command.layer));
       return pen.write(streamName('layer', command.layer.id), { type: 'layerDefined', layer: command.layer });
   }
+}
+
+function requireCard(card: string, fault: CardFault | null): void {
+  if (fault !== null) refuse({ code: 'cardUnsound', card, fault });
 }
 
 /** Drafts a plan that can be worked, or approves a version: two different engineers, signed, bring it into force. */

@@ -1,3 +1,4 @@
+import type { CardFault } from './catalogue/grade-limits.ts';
 import type { Role } from './rights.ts';
 import type { DispositionKind } from './gate/hold.ts';
 import type { TableProblem } from '../sampling/attributes/index.ts';
@@ -65,6 +66,7 @@ export type Refusal =
   | { readonly code: 'planNotInForce'; readonly plan: string }
   | { readonly code: 'approvedByYou'; readonly plan: string; readonly planVersion: number }
   | { readonly code: 'planIsInForce'; readonly plan: string; readonly planVersion: number }
+  | { readonly code: 'cardUnsound'; readonly card: string; readonly fault: CardFault }
   | { readonly code: 'planUnsound'; readonly where: string; readonly why: PlanFault }
   | { readonly code: 'tableUnsound'; readonly table: string; readonly problems: readonly TableProblem[] }
   | { readonly code: 'routeDiffers'; readonly plan: string; readonly planVersion: number; readonly gate: string }

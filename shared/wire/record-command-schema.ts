@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { ROLES } from '../traveller/index.ts';
-import { bench, country, day, id, line, notNegative, passage, percent, pin, positive, quantity, stream } from './field-schemas.ts';
+import { FLAG_RATINGS, ROLES } from '../traveller/index.ts';
+import { bench, country, day, id, line, notNegative, passage, percent, pin, positive, quantity, saturationUnit, stream } from './field-schemas.ts';
 
 const roles = z.array(z.enum(ROLES)).max(ROLES.length);
 
@@ -23,10 +23,18 @@ export const productSchema = z.strictObject({
   id, designation: line(60), name: line(80), itemCode: id, grade: id, layer: id.nullable(), marking: line(100), piecesPerBox: z.int().min(1).max(100_000), plan: id,
   sinteredVolumeMm3: positive, thicknessMm: positive,
 });
+const limits = z.strictObject({ lower: quantity.nullable(), upper: quantity.nullable() });
+const flag = z.enum(FLAG_RATINGS);
 export const gradeSchema = z.strictObject({
-  id, name: line(60), composition: z.array(z.strictObject({ component: line(40), massPercent: percent })).max(40), powderPlan: id, furnacePlan: id,
+  id, name: line(60), composition: z.array(z.strictObject({ component: line(40), massPercent: percent, densityGPerCm3: positive.exactOptional() })).max(40), powderPlan: id, furnacePlan: id,
+  limits: z.strictObject({
+    densityGPerCm3: limits.exactOptional(), coercivityKAPerM: limits.exactOptional(), hardnessHv30: limits.exactOptional(),
+    saturation: z.strictObject({ lowPercent: quantity, warnLowPercent: quantity, warnHighPercent: quantity, highPercent: quantity, unit: saturationUnit }).exactOptional(),
+    porosity: z.strictObject({ A: line(8).exactOptional(), B: line(8).exactOptional(), C: line(8).exactOptional() }).exactOptional(),
+    flags: z.strictObject({ etaPhase: flag.exactOptional(), freeCarbon: flag.exactOptional(), binderLakes: flag.exactOptional() }).exactOptional(),
+  }).exactOptional(),
 });
-export const layerSchema = z.strictObject({ id, name: line(60), coatingPlan: id });
+export const layerSchema = z.strictObject({ id, name: line(60), coatingPlan: id, layers: z.array(z.strictObject({ name: line(40), lowerUm: quantity.nullable(), upperUm: quantity.nullable() })).min(1).max(12).exactOptional() });
 
 /** What the plant makes, of what, and coated with what. */
 export const catalogueCommandSchemas = [

@@ -1,4 +1,5 @@
-import type { IdentifierRule, PlanFault } from '../traveller/index.ts';
+import type { CardFault, IdentifierRule, PlanFault } from '../traveller/index.ts';
+import type { Format } from './format.ts';
 import { labelOf } from './words-for.ts';
 import type { RefusalWords } from './told-refusal.ts';
 
@@ -26,6 +27,22 @@ export const planFaults: Readonly<Record<PlanFault, string>> = {
   saturationEntry: 'a saturation is judged in % with the grade’s share of cobalt above 0 and at most 1, and its warnings rise',
   tooFewDecimals: 'its decimals are too few for this press weight and tolerance',
 };
+/** What is wrong with a grade or a coating, as a clause. */
+export function cardFaultText(fault: CardFault, format: Format): string {
+  switch (fault.why) {
+    case 'empty': return 'a composition has at least one component';
+    case 'twice': return `${fault.component} stands in the composition twice`;
+    case 'noShare': return `the share of ${fault.component} lies above 0`;
+    case 'densityUnknown': return `the density of ${fault.component} is not known here and must be given with it`;
+    case 'densityImpossible': return `a density of ${fault.component} lies between ${format.number(0.1)} and ${format.number(30)} g/cm³`;
+    case 'sum': return `the shares add up to ${format.number(fault.sumPercent)} %, not to 100 within ${format.number(0.1)}`;
+    case 'limits': return `limits of ${fault.of} lie above 0, the lower below the upper, and there is at least one`;
+    case 'porosity': return `there is no level ${fault.of}`;
+    case 'saturationWindow': return 'the four steps of the saturation window rise, from above 0 to at most 110 %';
+    case 'saturationWithoutCobalt': return 'a grade without cobalt has no relative saturation';
+    case 'layerTwice': return `two layers are named ${fault.of}`;
+  }
+}
 const identifierRules: Readonly<Record<IdentifierRule, (detail: string) => string>> = {
   number: () => '2 to 16 of A–Z, 0–9 and -, first a letter or digit', notEmpty: () => 'something written',
   serial: (most) => `at most ${most} characters; pack the rest as a split lot with a shorter number`,
@@ -53,6 +70,7 @@ export const recordRefusalWords = {
   approvedByYou: ({ plan, planVersion }, { format }) => ({
     happened: `You have approved ${plan} version ${format.count(planVersion)} already.`, kept: 'Your approval stands.', next: 'The second approval must come from another quality engineer.',
   }),
+  cardUnsound: ({ card, fault }, { format }) => ({ happened: `${card} cannot be taken as it is: ${cardFaultText(fault, format)}.`, kept: NOTHING, next: 'Put this right and save again.' }),
   planUnsound: ({ where, why }) => ({ happened: `The plan cannot be worked as it is. At ${where}: ${planFaults[why]}.`, kept: 'No version was drafted.', next: 'Put this place right and draft again.' }),
   tableUnsound: ({ table, problems }, { format, labels }) => ({
     happened: `Table ${table} was not taken in: ${format.count(problems.length)} ${problems.length === 1 ? 'thing is' : 'things are'} wrong with it. ${problems.slice(0, 3).map(({ line, column, code, found, expected }) => `Line ${format.count(line)}${column === null ? '' : `, column ${format.count(column)}`}: ${labels.tableProblems[code]}${found === '' ? '' : ` (found “${found}”${expected === null ? '' : `, expected ${expected}`})`}`).join('; ')}.`,

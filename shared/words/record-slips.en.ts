@@ -1,3 +1,4 @@
+import { between, gradeLimitLines } from './grade-limits.en.ts';
 import type { BatchSlip, CatalogueSlip, ChargeSlip, CommonSlip, GateSlip, GaugeSlip, PersonSlip, PlanSlip, PlantSlip, Role, SwitchingSlip } from '../traveller/index.ts';
 import { signatureSentence } from './gate-slips.en.ts';
 import type { Said } from './said.ts';
@@ -81,9 +82,11 @@ export const recordSlipWords: WordsFor<PlanSlip | CatalogueSlip | GaugeSlip | Pe
   }),
   gradeDefined: ({ grade }, { format }) => ({
     sentence: `Grade ${grade.id} defined: ${grade.name}`,
-    lines: [grade.composition.map(({ component, massPercent }) => `${component} ${format.number(massPercent)} %`).join(' · '), `Powder plan ${grade.powderPlan}, furnace plan ${grade.furnacePlan}`],
+    lines: [grade.composition.map(({ component, massPercent, densityGPerCm3 }) => `${component} ${format.number(massPercent)} %${densityGPerCm3 === undefined ? '' : ` (${format.number(densityGPerCm3)} g/cm³)`}`).join(' · '), `Powder plan ${grade.powderPlan}, furnace plan ${grade.furnacePlan}`, ...gradeLimitLines(grade.limits, format)],
   }),
-  layerDefined: ({ layer }) => only(`Coating ${layer.id} defined: ${layer.name}, plan ${layer.coatingPlan}`),
+  layerDefined: ({ layer }, { format }) => ({
+    sentence: `Coating ${layer.id} defined: ${layer.name}, plan ${layer.coatingPlan}`, lines: layer.layers === undefined ? [] : [`From the surface: ${layer.layers.map(({ name, lowerUm, upperUm }) => `${name} ${between(lowerUm, upperUm, format)} µm`).join(' · ')}`],
+  }),
   gaugeRegistered: ({ gauge }, { format, labels }) => ({
     sentence: `Gauge ${gauge.id} registered: ${gauge.name}`,
     lines: [`${gauge.gaugeKind}, ${format.number(gauge.least)} … ${format.number(gauge.most)} ${gauge.unit}, resolution ${format.number(gauge.resolution)}, ${labels.uncertainty(format.number(gauge.expandedUncertainty))}`, `Calibrated until ${format.date(gauge.calibrationDue)}`],

@@ -68,7 +68,7 @@ export class FixturePlant {
       await plant.give('engineer', { type: 'draftPlan', plan, why: 'first' });
       for (const by of ['engineer', 'otherEngineer'] as const) await plant.give(by, { type: 'approvePlan', plan: plan.id, planVersion: 1 }, { signed: true });
     }));
-    await plant.give('engineer', { type: 'defineGrade', grade: { id: 'G1', name: 'Invented grade', composition: [], powderPlan: 'POWDER', furnacePlan: 'FURNACE' } });
+    await plant.give('engineer', { type: 'defineGrade', grade: { id: 'G1', name: 'Invented grade', composition: [{ component: 'WC', massPercent: 94 }, { component: 'Co', massPercent: 6 }], powderPlan: 'POWDER', furnacePlan: 'FURNACE' } });
     await plant.give('engineer', { type: 'defineProduct', product: { id: 'PR1', designation: 'CNMA 12 04 08', name: 'Invented insert', itemCode: 'CNMA120408-P1', grade: 'G1', layer: null, marking: 'P1', piecesPerBox: 100, plan: 'ROUTE', sinteredVolumeMm3: 600, thicknessMm: 4.76 } });
     return plant;
   }

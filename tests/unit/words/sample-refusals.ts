@@ -59,6 +59,7 @@ export const sampleRefusals: Each<Refusal> = {
   planNotInForce: { code: 'planNotInForce', plan: 'ROUTE-A' },
   planIsInForce: { code: 'planIsInForce', plan: 'ROUTE-A', planVersion: 2 },
   approvedByYou: { code: 'approvedByYou', plan: 'ROUTE-A', planVersion: 2 },
+  cardUnsound: { code: 'cardUnsound', card: 'GR10', fault: { why: 'sum', sumPercent: 99 } },
   planUnsound: { code: 'planUnsound', where: 'final / look', why: 'noAql' },
   notDiscontinued: { code: 'notDiscontinued', switching: 'switching:P-100/final/look/major', severity: 'tightened' },
   identifierUnfit: { code: 'identifierUnfit', field: 'lot', value: 'l26 0417', rule: 'number', detail: '' },
