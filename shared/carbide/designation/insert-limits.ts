@@ -17,7 +17,7 @@ export type LimitChoices = {
 };
 
 /** Target and limits of one size, mm to 0.001; null where the target or the ± is unknown. */
-export type SizeLimits = {
+export type InsertSizeLimits = {
   readonly size: LimitedSize;
   readonly targetMm: number | null;
   readonly tolerance: ToleranceCell;
@@ -36,7 +36,7 @@ export const LENGTH_DECIMALS = 3;
  * @see ISO 1832 (see toleranceOf and controlDimension)
  * @example // CNMG120408 before coating: d 12.620 … 12.780, m 2.958 … 3.218, s 4.630 … 4.890
  */
-export function insertLimits(designation: InsertDesignation, { measured = { when: 'beforeCoating' }, chosenCircleMm, givenMm = {} }: LimitChoices = {}): Readonly<Record<LimitedSize, SizeLimits>> {
+export function insertLimits(designation: InsertDesignation, { measured = { when: 'beforeCoating' }, chosenCircleMm, givenMm = {} }: LimitChoices = {}): Readonly<Record<LimitedSize, InsertSizeLimits>> {
   const dimensions = insertDimensions(designation, chosenCircleMm);
   const circleMm = dimensions.inscribedCircle?.nominalMm ?? null;
   if (measured.when === 'afterCoating') requireFinite('coatingUm', measured.coatingUm, 0, 100);
@@ -45,7 +45,7 @@ export function insertLimits(designation: InsertDesignation, { measured = { when
     d: circleMm === null ? null : circleMm + coatingMm, m: dimensions.controlDimension?.mm ?? null, s: dimensions.thickness.nominalMm + coatingMm,
   };
   const table = toleranceOf(designation.toleranceClass, designation.shape, circleMm);
-  const limits = (size: LimitedSize): SizeLimits => {
+  const limits = (size: LimitedSize): InsertSizeLimits => {
     const given = givenMm[size];
     if (given !== undefined) requireFinite(`givenMm.${size}`, given, Number.MIN_VALUE);
     const tolerance: ToleranceCell = table[size].kind === 'none' || given === undefined ? table[size] : { kind: 'limit', plusMinusMm: given, evidence: 'givenByPlant', bySize: false };
@@ -58,7 +58,7 @@ export function insertLimits(designation: InsertDesignation, { measured = { when
 }
 
 /** Sizes that exist but whose ± a person must give. */
-export function sizesNotInHand(limits: Readonly<Record<LimitedSize, SizeLimits>>): readonly LimitedSize[] {
+export function sizesNotInHand(limits: Readonly<Record<LimitedSize, InsertSizeLimits>>): readonly LimitedSize[] {
   return LIMITED_SIZES.filter((size) => limits[size].targetMm !== null && limits[size].tolerance.kind === 'notInHand');
 }
 
