@@ -1,6 +1,7 @@
+import { readDesignation } from '../carbide/index.ts';
 import { gradeFault, layerFault } from './catalogue/grade-limits.ts';
 import type { CardFault } from './catalogue/grade-limits.ts';
-import type { CatalogueCommand } from './catalogue/slips.ts';
+import type { CatalogueCommand, ProductCard } from './catalogue/slips.ts';
 import { requireCautions } from './caution/decide.ts';
 import type { GaugeCommand } from './gauge/slips.ts';
 import type { PersonCommand } from './person/slips.ts';
@@ -22,6 +23,7 @@ export function decideCatalogue(pen: Pen, command: CatalogueCommand): void {
       const { product } = command;
       requireFitId('product', product.id);
       requireFitId('itemCode', product.itemCode);
+      requireReadableDesignation(product);
       pen.find(streamName('grade', product.grade), 'grade', 'grade');
       if (product.layer !== null) pen.find(streamName('layer', product.layer), 'layer', 'layer');
       pen.find(streamName('plan', product.plan), 'plan', 'plan');
@@ -40,6 +42,13 @@ export function decideCatalogue(pen: Pen, command: CatalogueCommand): void {
 
 function requireCard(card: string, fault: CardFault | null): void {
   if (fault !== null) refuse({ code: 'cardUnsound', card, fault });
+}
+
+/** A designation that cannot be read stands only on the card of a part made to a drawing. */
+function requireReadableDesignation({ designation, byDrawing }: ProductCard): void {
+  if (byDrawing === true) return;
+  const read = readDesignation(designation);
+  if (!read.ok) refuse({ code: 'designationUnreadable', designation, problems: read.problems });
 }
 
 /** Drafts a plan that can be worked, or approves a version: two different engineers, signed, bring it into force. */

@@ -40,6 +40,8 @@ export type {
 } from './plan/characteristic.ts';
 export { CAUTIONS, isOurCaution } from './plan/gate-plan.ts';
 export type { CautionKey, GatePlan, InspectionPlan } from './plan/gate-plan.ts';
+export { proposePlan, PROPOSED_GATES } from './plan/propose-plan.ts';
+export type { LeftOut, PlanChoices, ProposalTexts, ProposedGate, ProposedPlan } from './plan/propose-plan.ts';
 export type { PlanSlip } from './plan/slips.ts';
 export { mayGive, RIGHTS, ROLES } from './rights.ts';
 export type { Role } from './rights.ts';

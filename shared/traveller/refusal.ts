@@ -1,6 +1,7 @@
 import type { CardFault } from './catalogue/grade-limits.ts';
 import type { Role } from './rights.ts';
 import type { DispositionKind } from './gate/hold.ts';
+import type { DesignationProblem } from '../carbide/index.ts';
 import type { TableProblem } from '../sampling/attributes/index.ts';
 import type { PlanFault } from './plan/plan-fault.ts';
 
@@ -68,6 +69,7 @@ export type Refusal =
   | { readonly code: 'planIsInForce'; readonly plan: string; readonly planVersion: number }
   | { readonly code: 'cardUnsound'; readonly card: string; readonly fault: CardFault }
   | { readonly code: 'planUnsound'; readonly where: string; readonly why: PlanFault }
+  | { readonly code: 'designationUnreadable'; readonly designation: string; readonly problems: readonly DesignationProblem[] }
   | { readonly code: 'tableUnsound'; readonly table: string; readonly problems: readonly TableProblem[] }
   | { readonly code: 'routeDiffers'; readonly plan: string; readonly planVersion: number; readonly gate: string }
   | { readonly code: 'notDiscontinued'; readonly switching: string; readonly severity: string }

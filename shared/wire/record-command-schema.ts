@@ -21,7 +21,7 @@ export const batchAndChargeCommandSchemas = [
 
 export const productSchema = z.strictObject({
   id, designation: line(60), name: line(80), itemCode: id, grade: id, layer: id.nullable(), marking: line(100), piecesPerBox: z.int().min(1).max(100_000), plan: id,
-  sinteredVolumeMm3: positive, thicknessMm: positive,
+  sinteredVolumeMm3: positive, thicknessMm: positive, byDrawing: z.boolean().exactOptional(),
 });
 const limits = z.strictObject({ lower: quantity.nullable(), upper: quantity.nullable() });
 const flag = z.enum(FLAG_RATINGS);

@@ -1,4 +1,5 @@
 import type { CardFault, IdentifierRule, PlanFault } from '../traveller/index.ts';
+import { problemPlace, problemText } from './designation.en.ts';
 import type { Format } from './format.ts';
 import { labelOf } from './words-for.ts';
 import type { RefusalWords } from './told-refusal.ts';
@@ -72,6 +73,10 @@ export const recordRefusalWords = {
   }),
   cardUnsound: ({ card, fault }, { format }) => ({ happened: `${card} cannot be taken as it is: ${cardFaultText(fault, format)}.`, kept: NOTHING, next: 'Put this right and save again.' }),
   planUnsound: ({ where, why }) => ({ happened: `The plan cannot be worked as it is. At ${where}: ${planFaults[why]}.`, kept: 'No version was drafted.', next: 'Put this place right and draft again.' }),
+  designationUnreadable: ({ designation, problems }, { format }) => ({
+    happened: `“${designation}” is no designation that can be read. ${problems.slice(0, 3).map((problem) => `${problemPlace(problem)}: ${problemText(problem, format)}`).join(' ')}`, kept: NOTHING,
+    next: 'Put these places right, or say on the card that the product is made to a drawing.',
+  }),
   tableUnsound: ({ table, problems }, { format, labels }) => ({
     happened: `Table ${table} was not taken in: ${format.count(problems.length)} ${problems.length === 1 ? 'thing is' : 'things are'} wrong with it. ${problems.slice(0, 3).map(({ line, column, code, found, expected }) => `Line ${format.count(line)}${column === null ? '' : `, column ${format.count(column)}`}: ${labels.tableProblems[code]}${found === '' ? '' : ` (found “${found}”${expected === null ? '' : `, expected ${expected}`})`}`).join('; ')}.`,
     kept: 'No table was taken in.', next: 'Put these places right in the file and load it again.',

@@ -60,6 +60,7 @@ export const sampleRefusals: Each<Refusal> = {
   planIsInForce: { code: 'planIsInForce', plan: 'ROUTE-A', planVersion: 2 },
   approvedByYou: { code: 'approvedByYou', plan: 'ROUTE-A', planVersion: 2 },
   cardUnsound: { code: 'cardUnsound', card: 'GR10', fault: { why: 'sum', sumPercent: 99 } },
+  designationUnreadable: { code: 'designationUnreadable', designation: 'CNMG130408', problems: [{ position: 5, text: '13', fault: 'noSuchSize', allowed: ['09', '12', '16'] }] },
   planUnsound: { code: 'planUnsound', where: 'final / look', why: 'noAql' },
   notDiscontinued: { code: 'notDiscontinued', switching: 'switching:P-100/final/look/major', severity: 'tightened' },
   identifierUnfit: { code: 'identifierUnfit', field: 'lot', value: 'l26 0417', rule: 'number', detail: '' },
