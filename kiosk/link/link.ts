@@ -43,6 +43,8 @@ export interface LinkParts {
 
 /** After a passing fault of the server, entries are sent again this much later, ms. */
 const retryMs = 2000;
+/** An entry counts as having waited from a minute on, and to a week, which is as far back as the door believes a kiosk. */
+const WAITED_MS = { least: 60_000, most: 604_800_000 };
 const WHILE_SIGNED_OUT = ['openPlant'];
 
 /** The kiosk's one line to the server. Its pages are described in docs/kiosk-link.md. */
@@ -56,7 +58,7 @@ export class Link {
   private constructor(parts: LinkParts, left: readonly KeptEntry[]) {
     this.#parts = parts;
     this.#watches = new LiveWatches(parts.transport);
-    this.outbox = new Outbox(parts.store, { maySend: (entry) => this.#maySend(entry), send: (entry) => this.#send(entry, {}) }, left);
+    this.outbox = new Outbox(parts.store, { maySend: (entry) => this.#maySend(entry), send: (entry) => this.#send(entry, {}, this.#waitedMs(entry)) }, left);
     parts.transport.live.follow(() => this.#atBreak());
     this.#session.follow(() => this.#judge());
   }
@@ -164,8 +166,14 @@ export class Link {
     return this.#connection.value === 'online' && entry.by === this.#session.value?.badge;
   }
 
-  async #send({ clientId, command, bench }: Pick<KeptEntry, 'clientId' | 'command' | 'bench'>, { pin, coSigner, seen }: GiveOptions): Promise<Reply | null> {
-    const envelope = { clientId, command, bench, ...(seen === undefined ? {} : { seen }), ...(pin === undefined ? {} : { pin }), ...(coSigner === undefined ? {} : { coSigner }) };
+  /** How long an entry has waited here, by this kiosk's own clock; unsaid where it was sent at once, or is too old to be told of. */
+  #waitedMs({ keptAt }: KeptEntry): number | undefined {
+    const waited = this.#parts.now() - Date.parse(keptAt);
+    return waited >= WAITED_MS.least && waited <= WAITED_MS.most ? Math.round(waited) : undefined;
+  }
+
+  async #send({ clientId, command, bench }: Pick<KeptEntry, 'clientId' | 'command' | 'bench'>, { pin, coSigner, seen }: GiveOptions, waitedMs?: number): Promise<Reply | null> {
+    const envelope = { clientId, command, bench, ...(waitedMs === undefined ? {} : { waitedMs }), ...(seen === undefined ? {} : { seen }), ...(pin === undefined ? {} : { pin }), ...(coSigner === undefined ? {} : { coSigner }) };
     try {
       const reply = (await this.#sayOrPost(envelope)) as Reply;
       // What was just written is known here before the channel brings it.

@@ -144,7 +144,7 @@ export class Door {
   }
 
   /** Decides on what is at hand, all of one moment; or says which stream must be fetched first. */
-  #decide({ envelope: { command, bench, seen }, badge, signatures }: Asked): Draft {
+  #decide({ envelope: { command, bench, seen, waitedMs }, badge, signatures }: Asked): Draft {
     const read = new Map<string, KnownStream>();
     const known = { state: (stream: string) => {
       const there = this.states.peek(stream);
@@ -155,7 +155,8 @@ export class Door {
     try {
       const person = badge === null ? keeperToBe(command) : known.state(`person:${badge}`);
       if (person === null || !('roles' in person) || ('active' in person && !person.active)) return { refusal: { code: 'notSignedIn' }, read };
-      const stamp: Stamp = { at: this.#at(), by: { badge: person.badge, name: person.name, roles: person.roles }, bench, seed: this.#seeds.next(), ...signatures };
+      const at = this.#at();
+      const stamp: Stamp = { at, ...(waitedMs === undefined ? {} : { takenAt: new Date(Date.parse(at) - waitedMs).toISOString() }), by: { badge: person.badge, name: person.name, roles: person.roles }, bench, seed: this.#seeds.next(), ...signatures };
       if (seen !== undefined) {
         const stream = streamOf(command);
         const actual = known.state(stream)?.version ?? 0;

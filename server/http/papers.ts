@@ -62,7 +62,7 @@ export function paperReaders(painter: Painter): readonly PaperReader[] {
       const hold = standingHolds(read.state).at(-1);
       if (hold === undefined) return refused({ code: 'notFound', what: 'hold', id });
       const { cause } = hold;
-      const gate = cause.by === 'person' ? nextGate(read.state) : read.state.gates.find((each) => each.id === cause.gate) ?? null;
+      const gate = cause.by === 'person' || cause.by === 'recall' ? nextGate(read.state) : read.state.gates.find((each) => each.id === cause.gate) ?? null;
       return paint({ what: 'holdTag', data: {
         kind: kinds[read.state.kind], number: id, product: inOneLine(read.state), quantity: read.state.kind === 'batch' ? null : piecesOf(read.state), gate: gate?.name ?? null, reason: hold.reason,
         by: { badge: hold.by, name: plant.records.names()[hold.by] ?? hold.by }, at: hold.at, demo: read.state.demo, language: 'en',

@@ -2,7 +2,7 @@ import type { CatalogueCommand } from './catalogue/slips.ts';
 import type { CautionCommand } from './caution/slips.ts';
 import type { ChargeOwnCommand } from './charge/commands.ts';
 import type { CommonCommand, GateCommand } from './gate/commands.ts';
-import type { GaugeCommand } from './gauge/slips.ts';
+import type { GaugeCommand } from './gauge/commands.ts';
 import type { LotOwnCommand } from './lot/commands.ts';
 import type { PersonCommand } from './person/slips.ts';
 import type { PlanCommand } from './plan/commands.ts';
@@ -15,7 +15,7 @@ import type { TableCommand } from './table/slips.ts';
 export type Command = GateCommand | CommonCommand | LotOwnCommand | BatchOwnCommand | ChargeOwnCommand | SwitchingCommand | TableCommand | CautionCommand | PlanCommand | CatalogueCommand | GaugeCommand | PersonCommand | PlantCommand;
 export type CommandType = Command['type'];
 /** Commands that the door takes only with the PIN re-entered. */
-export const SIGNED_COMMANDS = ['dispose', 'releaseBatch', 'releaseLot', 'withdrawRelease', 'approvePlan', 'resumeInspection', 'moveLotToPlan'] as const satisfies readonly CommandType[];
+export const SIGNED_COMMANDS = ['dispose', 'releaseBatch', 'releaseLot', 'withdrawRelease', 'approvePlan', 'resumeInspection', 'moveLotToPlan', 'holdRecall', 'closeRecall'] as const satisfies readonly CommandType[];
 /** True when the command needs a signature. */
 export function needsSignature(type: CommandType): boolean {
   return SIGNED_COMMANDS.some((signed) => signed === type);

@@ -3,7 +3,6 @@ import { gradeFault, layerFault } from './catalogue/grade-limits.ts';
 import type { CardFault } from './catalogue/grade-limits.ts';
 import type { CatalogueCommand, ProductCard } from './catalogue/slips.ts';
 import { requireCautions } from './caution/decide.ts';
-import type { GaugeCommand } from './gauge/slips.ts';
 import type { PersonCommand } from './person/slips.ts';
 import type { Pen } from './pen.ts';
 import { refuse, requireFitId, requireReason } from './pen.ts';
@@ -88,24 +87,6 @@ export function decideTable(pen: Pen, command: TableCommand): void {
   const read = readTableCsv(command.csv, { id: command.table, name: command.name, severity: command.severity });
   if ('problems' in read) return refuse({ code: 'tableUnsound', table: command.table, problems: read.problems });
   pen.write(streamName('table', command.table), { type: 'tableLoaded', table: read.table, reason: command.reason });
-}
-
-/** Registers, calibrates or withdraws a gauge. */
-export function decideGauge(pen: Pen, command: GaugeCommand): void {
-  pen.requireRole(command.type);
-  if (command.type === 'registerGauge') {
-    requireFitId('gauge', command.gauge.id);
-    const stream = streamName('gauge', command.gauge.id);
-    if (pen.state(stream) !== null) refuse({ code: 'alreadyThere', what: 'gauge', id: command.gauge.id });
-    return pen.write(stream, { type: 'gaugeRegistered', gauge: command.gauge });
-  }
-  const gauge = pen.find(streamName('gauge', command.gauge), 'gauge', 'gauge');
-  switch (command.type) {
-    case 'calibrateGauge': return pen.write(gauge.stream, { type: 'gaugeCalibrated', calibrationDue: command.calibrationDue, expandedUncertainty: command.expandedUncertainty, certificate: command.certificate });
-    case 'withdrawGauge':
-      requireReason(command.type, command.reason);
-      return pen.write(gauge.stream, { type: 'gaugeWithdrawn', reason: command.reason });
-  }
 }
 
 /** Enrols and changes people, and their PINs; no keeper takes that role from themselves. */

@@ -1,8 +1,7 @@
 import { BrokenThread } from './broken-thread.ts';
 import type { CautionSlip, CautionState } from './caution/slips.ts';
 import type { CatalogueSlip } from './catalogue/slips.ts';
-import type { GaugeSlip } from './gauge/slips.ts';
-import type { GaugeState, GradeState, LayerState, PersonState, PlanState, PlantState, ProductState } from './known.ts';
+import type { GradeState, LayerState, PersonState, PlanState, PlantState, ProductState } from './known.ts';
 import type { TableSlip, TableState } from './table/slips.ts';
 import type { PersonSlip } from './person/slips.ts';
 import type { PlanSlip } from './plan/slips.ts';
@@ -40,16 +39,6 @@ export function evolvePlan(plan: PlanState | null, { body, stream, version, at, 
         versions: plan.versions.map((each) => (each.planVersion === body.planVersion ? { ...each, approvals: [...each.approvals, body.signature], inForce: body.inForce } : body.inForce ? { ...each, inForce: false } : each)),
       };
     }
-  }
-}
-
-/** A gauge after one more slip. @throws BrokenThread on a thread that does not begin with its registration */
-export function evolveGauge(gauge: GaugeState | null, { body, stream, version }: Slip<GaugeSlip>): GaugeState {
-  if (body.type === 'gaugeRegistered') return { kind: 'gauge', stream, version, card: body.gauge, withdrawn: null };
-  if (gauge === null) throw new BrokenThread(`the thread of ${stream} begins with ${body.type}`);
-  switch (body.type) {
-    case 'gaugeCalibrated': return { ...gauge, version, withdrawn: null, card: { ...gauge.card, calibrationDue: body.calibrationDue, expandedUncertainty: body.expandedUncertainty } };
-    case 'gaugeWithdrawn': return { ...gauge, version, withdrawn: body.reason };
   }
 }
 

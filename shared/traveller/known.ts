@@ -1,7 +1,7 @@
 import type { Batch } from './powder-batch/batch.ts';
 import type { CautionState } from './caution/slips.ts';
 import type { Charge } from './charge/charge.ts';
-import type { GaugeCard, } from './gauge/slips.ts';
+import type { GaugeState } from './gauge/gauge.ts';
 import type { GradeCard, LayerCard, ProductCard } from './catalogue/slips.ts';
 import type { Lot } from './lot/lot.ts';
 import type { InspectionPlan } from './plan/gate-plan.ts';
@@ -16,9 +16,10 @@ export interface PlanState { readonly kind: 'plan'; readonly stream: string; rea
 export interface ProductState { readonly kind: 'product'; readonly stream: string; readonly version: number; readonly card: ProductCard }
 export interface GradeState { readonly kind: 'grade'; readonly stream: string; readonly version: number; readonly card: GradeCard }
 export interface LayerState { readonly kind: 'layer'; readonly stream: string; readonly version: number; readonly card: LayerCard }
-export interface GaugeState { readonly kind: 'gauge'; readonly stream: string; readonly version: number; readonly card: GaugeCard; readonly withdrawn: string | null }
 export interface PersonState { readonly kind: 'person'; readonly stream: string; readonly version: number; readonly badge: string; readonly name: string; readonly roles: readonly Role[]; readonly active: boolean }
 export interface PlantState { readonly kind: 'plant'; readonly stream: string; readonly version: number; readonly card: PlantCard; readonly keepers: readonly string[] }
+
+export type { GaugeState };
 
 /** A subject with a traveller. */
 export type Subject = Lot | Batch | Charge;

@@ -13,7 +13,7 @@ export type IdentifierRule = 'number' | 'notEmpty' | 'serial' | 'labelCode' | 'p
 
 /** A "no" that a person can act on. Its words stand in shared/words, its page in docs/refusals.md. */
 export type Refusal =
-  | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'person' | 'switching' | 'finding' | 'reading' | 'plant' | 'table' | 'caution'; readonly id: string }
+  | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'person' | 'switching' | 'finding' | 'reading' | 'recall' | 'plant' | 'table' | 'caution'; readonly id: string }
   | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'batch' | 'charge' | 'gauge' | 'person' | 'plant' | 'table'; readonly id: string }
   | { readonly code: 'notYourRole'; readonly command: string; readonly needed: readonly Role[] }
   | { readonly code: 'signatureMissing'; readonly command: string }
@@ -29,9 +29,11 @@ export type Refusal =
   | { readonly code: 'ordinalOutside'; readonly characteristic: string; readonly n: number; readonly ordinal: number }
   | { readonly code: 'readingAlreadyTaken'; readonly characteristic: string; readonly ordinal: number; readonly value: string; readonly taken: number; readonly n: number }
   | { readonly code: 'unlikelyValue'; readonly characteristic: string; readonly value: number; readonly least: number; readonly most: number; readonly likely: number | null }
-  | { readonly code: 'valueImpossible'; readonly characteristic: string; readonly value: number; readonly why: 'notFinite' | 'finerThanResolution' | 'outsideGauge' | 'craterNotConcentric' | 'largerThanDie' | 'gainsInWater' | 'waterTemperature' | 'notASaturation'; readonly detail: string }
+  | { readonly code: 'valueImpossible'; readonly characteristic: string; readonly value: number; readonly why: 'notFinite' | 'finerThanResolution' | 'finerThanGauge' | 'outsideGauge' | 'craterNotConcentric' | 'largerThanDie' | 'gainsInWater' | 'waterTemperature' | 'notASaturation'; readonly detail: string }
   | { readonly code: 'gaugeNeeded'; readonly characteristic: string; readonly gaugeKind: string }
-  | { readonly code: 'gaugeCannotCount'; readonly gauge: string; readonly why: 'overdue' | 'withdrawn' | 'wrongKind' | 'wrongUnit' | 'tooCoarse'; readonly detail: string }
+  | { readonly code: 'gaugeCannotCount'; readonly gauge: string; readonly why: 'overdue' | 'withdrawn' | 'outOfTolerance' | 'wrongKind' | 'wrongUnit' | 'tooCoarse'; readonly detail: string }
+  | { readonly code: 'allowedErrorMissing'; readonly gauge: string }
+  | { readonly code: 'recallIsClosed'; readonly recall: string }
   | { readonly code: 'ratingUnknown'; readonly characteristic: string; readonly value: string; readonly scale: readonly string[] }
   | { readonly code: 'findingUnknown'; readonly finding: string; readonly known: readonly string[] }
   | { readonly code: 'tooManyFound'; readonly found: number; readonly n: number }

@@ -8,6 +8,8 @@ export interface Stamp {
   readonly bench: string;
   /** Fresh for each command; it seeds the draw and is recorded there. */
   readonly seed: string;
+  /** When it was entered at the bench, where it waited there for the network; `at` where absent. */
+  readonly takenAt?: string;
   /** True when the person re-entered the PIN with this very command and the door has checked it. */
   readonly signed: boolean;
   /** A second person who signed the same command with badge and PIN, checked by the door. */
@@ -20,5 +22,5 @@ export interface Signature {
   readonly name: string;
   readonly role: Role;
   readonly at: string;
-  readonly meaning: 'releasedBy' | 'releasedTogetherWith' | 'concessionGrantedBy' | 'disposedBy' | 'powderReleasedBy' | 'planApprovedBy' | 'resumedBy' | 'releaseWithdrawnBy' | 'movedBy';
+  readonly meaning: 'releasedBy' | 'releasedTogetherWith' | 'concessionGrantedBy' | 'disposedBy' | 'powderReleasedBy' | 'planApprovedBy' | 'resumedBy' | 'releaseWithdrawnBy' | 'movedBy' | 'recallHeldBy' | 'recallClosedBy';
 }

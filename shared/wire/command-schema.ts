@@ -18,6 +18,8 @@ export const envelopeSchema = z.strictObject({
   bench,
   seen: z.int().min(0).exactOptional(),
   pin: pin.exactOptional(),
+  /** How long the entry waited at the bench for the network, milliseconds, up to a week. */
+  waitedMs: z.int().min(0).max(604_800_000).exactOptional(),
   coSigner: z.strictObject({ badge: id, pin }).exactOptional(),
 });
 

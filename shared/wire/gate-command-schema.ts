@@ -30,7 +30,7 @@ export const gateCommandSchemas = [
   z.strictObject({ type: z.literal('withdrawFinding'), ...at, finding: place, reason: certificateReason }),
   z.strictObject({ type: z.literal('takeLook'), ...at, look: count, found: count, code: id.exactOptional() }),
   z.strictObject({ type: z.literal('completeSample'), ...at, looked: count }),
-  z.strictObject({ type: z.literal('correctReading'), ...at, ordinal: count, value, inputs: inputs.exactOptional(), reason: certificateReason, sure: z.boolean().exactOptional() }),
+  z.strictObject({ type: z.literal('correctReading'), ...at, ordinal: count, value, inputs: inputs.exactOptional(), gauge: id.exactOptional(), reason: certificateReason, sure: z.boolean().exactOptional() }),
   z.strictObject({ type: z.literal('hold'), subject: stream, reason: passage() }),
   z.strictObject({ type: z.literal('dispose'), subject: stream, hold: id, disposition, reason: passage() }),
   z.strictObject({ type: z.literal('addNote'), subject: stream, text: passage() }),

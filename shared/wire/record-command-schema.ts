@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { FLAG_RATINGS, ROLES } from '../traveller/index.ts';
-import { bench, country, day, id, line, notNegative, passage, percent, pin, positive, quantity, saturationUnit, stream } from './field-schemas.ts';
+import { bench, country, day, id, line, notNegative, passage, percent, pin, positive, quantity, saturationUnit, stream, typed } from './field-schemas.ts';
 
 const roles = z.array(z.enum(ROLES)).max(ROLES.length);
 
@@ -43,14 +43,25 @@ export const catalogueCommandSchemas = [
   z.strictObject({ type: z.literal('defineLayer'), layer: layerSchema }),
 ] as const;
 
+/** How a line of a gauge on a serial port is read. */
+const gaugeLine = z.strictObject({ number: z.int().min(1).max(20), after: typed(20), unit: typed(12), factor: positive });
+const coverageFactor = z.number().min(1).max(5);
+const asFound = z.strictObject({ error: quantity, allowedError: positive });
+
 export const gaugeSchema = z.strictObject({
   id, name: line(80), gaugeKind: line(60), unit: line(12), resolution: positive, expandedUncertainty: notNegative, least: quantity, most: quantity, calibrationDue: day, bench: bench.nullable(),
+  coverageFactor: coverageFactor.exactOptional(), intervalMonths: z.int().min(1).max(240).exactOptional(), benches: z.array(bench).max(40).exactOptional(), certificate: line(60).exactOptional(),
+  allowedError: positive.exactOptional(), line: gaugeLine.exactOptional(),
 }).refine(({ least, most }) => least < most, { path: ['most'], message: 'must be above `least`' });
 
 /** Gauges, people and the plant itself. PINs pass through here and never reach a slip. */
 export const peopleAndGaugeCommandSchemas = [
   z.strictObject({ type: z.literal('registerGauge'), gauge: gaugeSchema }),
-  z.strictObject({ type: z.literal('calibrateGauge'), gauge: id, calibrationDue: day, expandedUncertainty: notNegative, certificate: line(60) }),
+  z.strictObject({ type: z.literal('calibrateGauge'), gauge: id, calibrationDue: day, expandedUncertainty: notNegative, certificate: line(60), coverageFactor: coverageFactor.exactOptional(), asFound: asFound.exactOptional() }),
+  z.strictObject({ type: z.literal('checkGauge'), gauge: id, master: line(60), nominal: quantity, found: quantity, allowedError: positive.exactOptional() }),
+  z.strictObject({ type: z.literal('setGaugeLine'), gauge: id, line: gaugeLine }),
+  z.strictObject({ type: z.literal('holdRecall'), gauge: id, recall: id, subjects: z.array(stream).min(1).max(1_000), reason: passage() }),
+  z.strictObject({ type: z.literal('closeRecall'), gauge: id, recall: id, reason: passage() }),
   z.strictObject({ type: z.literal('withdrawGauge'), gauge: id, reason: passage() }),
   z.strictObject({ type: z.literal('enrolPerson'), badge: id, name: line(80), roles: roles.min(1), pin }),
   z.strictObject({ type: z.literal('changePerson'), badge: id, name: line(80), roles, active: z.boolean(), reason: passage() }),

@@ -6,9 +6,10 @@ import type { RefusalWords } from './told-refusal.ts';
 const NOTHING = 'Nothing was written.';
 const ENTRY = 'This entry was not written; all earlier ones are kept.';
 
-const impossible: Readonly<Record<'notFinite' | 'finerThanResolution' | 'outsideGauge' | 'craterNotConcentric' | 'largerThanDie' | 'gainsInWater' | 'waterTemperature' | 'notASaturation', (detail: string) => { readonly because: string; readonly next: string }>> = {
+const impossible: Readonly<Record<'notFinite' | 'finerThanResolution' | 'finerThanGauge' | 'outsideGauge' | 'craterNotConcentric' | 'largerThanDie' | 'gainsInWater' | 'waterTemperature' | 'notASaturation', (detail: string) => { readonly because: string; readonly next: string }>> = {
   notFinite: () => ({ because: 'it is not a number that can be measured', next: 'Read the gauge again and enter the value.' }),
   finerThanResolution: (decimals) => ({ because: `it has more than ${decimals} decimal places`, next: `Enter the value as read, with at most ${decimals} decimal places. It is not rounded for you.` }),
+  finerThanGauge: (step) => ({ because: `the gauge shows steps of ${step}`, next: 'Enter the value as the gauge shows it, or take a finer gauge. It is not rounded for you.' }),
   outsideGauge: (range) => ({ because: `the gauge measures only ${range}`, next: 'Check the decimal sign, or take a gauge that reaches so far.' }),
   craterNotConcentric: (order) => ({ because: `the diameters must lie as inner < outer < ball: ${order}`, next: 'Measure both diameters of the crater again.' }),
   gainsInWater: (masses) => ({ because: `the mass in water lies below the mass in air: ${masses}`, next: 'Weigh again. A piece that gains mass under water has open pores, and then this method does not hold.' }),
@@ -16,9 +17,10 @@ const impossible: Readonly<Record<'notFinite' | 'finerThanResolution' | 'outside
   notASaturation: (most) => ({ because: `a saturation lies above 0 and below that of pure cobalt, ${most}`, next: 'Check the unit of the bench and the decimal sign.' }),
   largerThanDie: (die) => ({ because: `a sintered length is smaller than the die, ${die} mm`, next: 'Check which length was entered, and enter the sintered one.' }),
 };
-const unfitGauge: Readonly<Record<'overdue' | 'withdrawn' | 'wrongKind' | 'wrongUnit' | 'tooCoarse', (detail: string) => string>> = {
+const unfitGauge: Readonly<Record<'overdue' | 'withdrawn' | 'outOfTolerance' | 'wrongKind' | 'wrongUnit' | 'tooCoarse', (detail: string) => string>> = {
   overdue: (due) => `its calibration ended on ${due}`,
   withdrawn: (reason) => `it was withdrawn from use: ${reason}`,
+  outOfTolerance: (recall) => `it was found out of tolerance (recall ${recall})`,
   wrongKind: (kind) => `this characteristic asks for: ${kind}`,
   wrongUnit: (units) => `its unit is another one: ${units}`,
   tooCoarse: (detail) => `its uncertainty leaves no room between the limits: ${detail}`,
@@ -80,6 +82,8 @@ export const gateRefusalWords = {
   gaugeCannotCount: ({ gauge, why, detail }, { format }) => ({
     happened: `Gauge ${gauge} cannot count here: ${unfitGauge[why](why === 'overdue' ? format.date(detail) : detail)}.`, kept: ENTRY, next: 'Put this gauge aside and read again with one that fits.',
   }),
+  allowedErrorMissing: ({ gauge }) => ({ happened: `How far ${gauge} may be off in a check is not said.`, kept: NOTHING, next: 'Say with the check how far it may be off, or have it put on the card of the gauge.' }),
+  recallIsClosed: ({ recall }) => ({ happened: `Recall ${recall} is closed.`, kept: NOTHING, next: 'Holds that are still needed are put on each lot’s own traveller.' }),
   ratingUnknown: ({ characteristic, value, scale }, { format }) => ({
     happened: `${characteristic} has no rating ${value}.`, kept: ENTRY, next: `Choose ${format.either(scale)}.`,
   }),

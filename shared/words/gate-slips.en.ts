@@ -18,15 +18,15 @@ export const gateSlipWords: WordsFor<GateSlip | CommonSlip, 'type', Said, [Speak
   },
   readingTaken: (slip, speak) => {
     const characteristic = characteristicAt(speak, slip.gate, slip.characteristic);
-    const lines = [...inputLines(slip.inputs, speak), ...gaugeLines(slip.gauge, speak), ...(slip.sure === true ? ['An unlikely value; confirmed as read.'] : [])];
+    const lines = [...inputLines(slip.inputs, speak), ...gaugeLines(slip.gauge, speak), ...takenLines(slip.takenAt, speak), ...(slip.sure === true ? ['An unlikely value; confirmed as read.'] : [])];
     const ordinal = characteristic?.kind === 'confirmed' ? '' : `, ${speak.format.count(slip.ordinal)}`;
     return { sentence: `${characteristic?.name ?? slip.characteristic}${ordinal}: ${valueText(speak, characteristic, slip.value)}`, lines };
   },
-  weightsTaken: ({ gate, characteristic, fromPiece, values, outside, gauge }, speak) => {
+  weightsTaken: ({ gate, characteristic, fromPiece, values, outside, gauge, takenAt }, speak) => {
     const { format } = speak;
     const to = fromPiece + values.length - 1;
     const seen = outside === 0 ? 'all within the limits' : `${format.count(outside)} outside the limits, ejected`;
-    return { sentence: `${characteristicName(speak, gate, characteristic)}, pieces ${format.count(fromPiece)} to ${format.count(to)}: ${seen}`, lines: gaugeLines(gauge, speak) };
+    return { sentence: `${characteristicName(speak, gate, characteristic)}, pieces ${format.count(fromPiece)} to ${format.count(to)}: ${seen}`, lines: [...gaugeLines(gauge, speak), ...takenLines(takenAt, speak)] };
   },
   findingRecorded: ({ gate, characteristic, code, class: each, pieces, ordinals }, speak) => ({
     sentence: `Found: ${findingName(speak, gate, characteristic, code)} (${speak.labels.findingClasses[each]}), ${piecesText(speak, pieces)}`,
@@ -67,8 +67,13 @@ function inputLines(inputs: ReadingInputs | undefined, { format }: Speak): reado
   return [`Sintered length read: ${format.number(inputs.sinteredMm)} mm`];
 }
 
+/** Where the entry waited at the bench for the network: when it was made there. */
+function takenLines(takenAt: string | undefined, { format }: Speak): readonly string[] {
+  return takenAt === undefined ? [] : [`Read ${format.dateTime(takenAt)}; it waited at the bench for the network`];
+}
+
 function gaugeLines(gauge: GaugeUsed | undefined, { format, labels }: Speak): readonly string[] {
-  return gauge === undefined ? [] : [`Gauge ${gauge.id}, ${labels.uncertainty(format.number(gauge.expandedUncertainty))}, calibrated until ${format.date(gauge.calibrationDue)}`];
+  return gauge === undefined ? [] : [`Gauge ${gauge.id}, ${labels.uncertainty(format.number(gauge.expandedUncertainty), gauge.coverageFactor)}, calibrated until ${format.date(gauge.calibrationDue)}`];
 }
 
 function workerLines(workers: readonly string[], speak: Speak): readonly string[] {
@@ -78,6 +83,7 @@ function workerLines(workers: readonly string[], speak: Speak): readonly string[
 const causeWords: WordsFor<Hold['cause'], 'by', string, [Speak]> = {
   verdict: ({ gate }, speak) => `Held by the verdict at ${gateName(speak, gate)}.`,
   charge: ({ gate, charge }, speak) => `Held at ${gateName(speak, gate)} by the verdict of ${streamText(speak, charge)}.`,
+  recall: ({ gauge, recall }) => `Held for recall ${recall}: gauge ${gauge} was found out of tolerance.`,
   person: () => 'Held by a person’s decision.',
 };
 /** Why a subject stands still. */

@@ -39,7 +39,7 @@ export const labels: Labels = {
     fiveNotAcceptedOnTightened: 'five lots were not accepted on tightened inspection',
     resumedByAuthority: 'an engineer let inspection go on after corrective action',
   },
-  holdCauses: { verdict: 'a gate’s verdict', charge: 'the verdict of a charge', person: 'a person’s decision' },
+  holdCauses: { verdict: 'a gate’s verdict', charge: 'the verdict of a charge', recall: 'the recall of a gauge', person: 'a person’s decision' },
   subjectKinds: { lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge' },
   streamKinds: {
     lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge', switching: 'switching state', skip: 'skip-lot count', table: 'own table', caution: 'caution', plan: 'plan', product: 'product', grade: 'grade',
@@ -48,7 +48,7 @@ export const labels: Labels = {
   traceKinds: { raw: 'raw-material lot', batch: 'powder batch', lot: 'lot', furnace: 'furnace charge', coating: 'coating charge', box: 'box', shipment: 'shipment' },
   things: {
     lot: 'lot', batch: 'powder batch', charge: 'charge', gate: 'gate', characteristic: 'characteristic', hold: 'hold', box: 'box', product: 'product', grade: 'grade',
-    layer: 'coating', plan: 'plan', planVersion: 'plan version', gauge: 'gauge', person: 'person', switching: 'switching state', finding: 'finding', reading: 'reading', plant: 'plant', table: 'own table', caution: 'caution',
+    layer: 'coating', plan: 'plan', planVersion: 'plan version', gauge: 'gauge', person: 'person', switching: 'switching state', finding: 'finding', reading: 'reading', recall: 'recall', plant: 'plant', table: 'own table', caution: 'caution',
   },
   commands: {
     openGate: 'open a gate', takeReading: 'take a reading', takeWeights: 'take weights', recordFinding: 'record a finding', withdrawFinding: 'withdraw a finding',
@@ -57,11 +57,11 @@ export const labels: Labels = {
     withdrawRelease: 'withdraw a release', packBox: 'pack a box', printLabel: 'print a label', readLabel: 'read a label back', voidBox: 'void a box', shipBox: 'ship a box',
     openBatch: 'open a powder batch', releaseBatch: 'release a powder batch', openCharge: 'open a charge', setSwitching: 'set a switching state', resumeInspection: 'let inspection go on',
     draftPlan: 'draft a plan', approvePlan: 'approve a plan', moveLotToPlan: 'move a lot to another plan version', loadTable: 'load an own table', writeCaution: 'word a caution', defineProduct: 'define a product', defineGrade: 'define a grade', defineLayer: 'define a coating',
-    registerGauge: 'register a gauge', calibrateGauge: 'enter a calibration', withdrawGauge: 'withdraw a gauge', enrolPerson: 'enrol a person', changePerson: 'change a person',
+    registerGauge: 'register a gauge', checkGauge: 'enter a check of a gauge', setGaugeLine: 'say how a gauge’s line is read', holdRecall: 'hold what a recall lists', closeRecall: 'close a recall', calibrateGauge: 'enter a calibration', withdrawGauge: 'withdraw a gauge', enrolPerson: 'enrol a person', changePerson: 'change a person',
     changePin: 'change a PIN', openPlant: 'open the plant',
   },
   signatureMeanings: {
-    releasedBy: 'Released by', releasedTogetherWith: 'Released together with', concessionGrantedBy: 'Concession granted by', disposedBy: 'Decided by', powderReleasedBy: 'Powder released by',
+    releasedBy: 'Released by', recallHeldBy: 'Held by', recallClosedBy: 'Recall closed by', releasedTogetherWith: 'Released together with', concessionGrantedBy: 'Concession granted by', disposedBy: 'Decided by', powderReleasedBy: 'Powder released by',
     planApprovedBy: 'Plan approved by', resumedBy: 'Inspection resumed by', releaseWithdrawnBy: 'Release withdrawn by', movedBy: 'Moved to another plan version by',
   },
   decisionRules: { simple: 'simple acceptance', guardedAcceptance: 'guarded acceptance (limits drawn in by U)', guardedRejection: 'guarded rejection (limits moved out by U)' },
@@ -76,6 +76,6 @@ export const labels: Labels = {
   barrels: plural('barrel', 'barrels'),
   boxes: plural('box', 'boxes'),
   lots: plural('lot', 'lots'),
-  uncertainty: (value) => `U = ${value} (k = 2)`,
+  uncertainty: (value, coverageFactor = 2) => `U = ${value} (k = ${coverageFactor})`,
   between: (lower, upper) => (lower === null ? (upper === null ? 'no limit' : `at most ${upper}`) : upper === null ? `at least ${lower}` : `${lower} … ${upper}`),
 };

@@ -42,7 +42,7 @@ export interface Labels {
   readonly barrels: Counted;
   readonly boxes: Counted;
   readonly lots: Counted;
-  readonly uncertainty: (value: string) => string;
+  readonly uncertainty: (value: string, coverageFactor?: number) => string;
   /** Limits as a range; null where there is none on that side. */
   readonly between: (lower: string | null, upper: string | null) => string;
 }

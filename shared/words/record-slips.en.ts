@@ -89,9 +89,20 @@ export const recordSlipWords: WordsFor<PlanSlip | CatalogueSlip | GaugeSlip | Pe
   }),
   gaugeRegistered: ({ gauge }, { format, labels }) => ({
     sentence: `Gauge ${gauge.id} registered: ${gauge.name}`,
-    lines: [`${gauge.gaugeKind}, ${format.number(gauge.least)} … ${format.number(gauge.most)} ${gauge.unit}, resolution ${format.number(gauge.resolution)}, ${labels.uncertainty(format.number(gauge.expandedUncertainty))}`, `Calibrated until ${format.date(gauge.calibrationDue)}`],
+    lines: [`${gauge.gaugeKind}, ${format.number(gauge.least)} … ${format.number(gauge.most)} ${gauge.unit}, resolution ${format.number(gauge.resolution)}, ${labels.uncertainty(format.number(gauge.expandedUncertainty), gauge.coverageFactor)}`, `Calibrated until ${format.date(gauge.calibrationDue)}`],
   }),
-  gaugeCalibrated: ({ calibrationDue, expandedUncertainty, certificate }, { format, labels }) => only(`Calibrated until ${format.date(calibrationDue)}, ${labels.uncertainty(format.number(expandedUncertainty))}, certificate ${certificate}`),
+  gaugeCalibrated: ({ calibrationDue, expandedUncertainty, certificate, coverageFactor, asFound }, { format, labels }) => ({
+    sentence: `Calibrated until ${format.date(calibrationDue)}, ${labels.uncertainty(format.number(expandedUncertainty), coverageFactor)}, certificate ${certificate}`,
+    lines: asFound === undefined ? [] : [`As found: error ${format.number(asFound.error)}, allowed ± ${format.number(asFound.allowedError)}`],
+  }),
+  gaugeChecked: ({ master, nominal, found, allowedError, passed }, { format }) => only(`${passed ? 'Check good' : 'Check bad'}: ${format.number(found)} found on ${master}, ${format.number(nominal)}, allowed ± ${format.number(allowedError)}`),
+  gaugeLineChanged: ({ line: { number, after, unit, factor } }, { format }) => only(`Its line is read anew: number ${format.count(number)}${after === '' ? '' : ` behind “${after}”`}${unit === '' ? '' : `, in ${unit}`}${factor === 1 ? '' : `, times ${format.number(factor)}`}`),
+  recallOpened: ({ recall, found, since, error, allowedError }, { format }) => ({
+    sentence: `Recall ${recall}: found out of tolerance by a ${found}, error ${format.number(error)}, allowed ± ${format.number(allowedError)}`,
+    lines: [since === null ? 'No good check is known: every reading is in doubt.' : `In doubt is what was read since ${format.dateTime(since)}.`],
+  }),
+  recallHeld: ({ recall, held, reason, signature }, { format }) => ({ sentence: `Recall ${recall}: ${format.count(held.length)} put on hold. ${reason}`, lines: [`Signed: ${signature.name} (${signature.badge})`] }),
+  recallClosed: ({ recall, reason, signature }) => ({ sentence: `Recall ${recall} closed: ${reason}`, lines: [`Signed: ${signature.name} (${signature.badge})`] }),
   gaugeWithdrawn: ({ reason }) => only(`Gauge withdrawn from use: ${reason}`),
   personEnrolled: ({ badge, name, roles }, speak) => only(`${name} (${badge}) enrolled as ${rolesText(roles, speak)}`),
   personChanged: ({ name, roles, active, reason }, speak) => only(`${name}: ${active ? rolesText(roles, speak) : 'no longer active'}. ${reason}`),

@@ -58,7 +58,7 @@ export class GhHoldWork extends LitElement {
   }
 
   #evidence(subject: Subject, { cause }: Hold) {
-    if (cause.by === 'person') return nothing;
+    if (cause.by === 'person' || cause.by === 'recall') return nothing;
     const gate = subject.gates.find(({ id }) => id === cause.gate);
     const verdict = gate === undefined ? null : verdictOf(gate)?.verdict ?? null;
     if (verdict === null) return nothing;

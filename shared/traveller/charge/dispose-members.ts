@@ -14,7 +14,7 @@ import { standForMembers } from './stand-for-members.ts';
  */
 export function disposeMembers(pen: Pen, stream: string, { cause }: Hold, disposition: Disposition, signature: Signature): void {
   const source = pen.subject(stream);
-  if (source.kind === 'lot' || cause.by === 'person') return;
+  if (source.kind === 'lot' || cause.by === 'person' || cause.by === 'recall') return;
   const again = disposition.kind === 'reSinter' || disposition.kind === 'recoat';
   if (!again && source.gates.some(({ status }) => status === 'rejected')) return;
   for (const { lot, gate } of restingOn(pen, source)) {

@@ -16,7 +16,7 @@ export interface WithdrawFinding extends AtCharacteristic { readonly type: 'with
 export interface TakeLook extends AtCharacteristic { readonly type: 'takeLook'; readonly look: number; readonly found: number; readonly code?: string }
 /** Says that the whole sample was looked at; what was not recorded as found is good. */
 export interface CompleteSample extends AtCharacteristic { readonly type: 'completeSample'; readonly looked: number }
-export interface CorrectReading extends AtCharacteristic { readonly type: 'correctReading'; readonly ordinal: number; readonly value: number | string | boolean | null; readonly inputs?: ReadingInputs; readonly reason: string; readonly sure?: boolean }
+export interface CorrectReading extends AtCharacteristic { readonly type: 'correctReading'; readonly ordinal: number; readonly value: number | string | boolean | null; readonly inputs?: ReadingInputs; /** Measured again with this one; absent, the value is what was read then. */ readonly gauge?: string; readonly reason: string; readonly sure?: boolean }
 export interface HoldSubject extends On { readonly type: 'hold'; readonly reason: string }
 /** Signed. */
 export interface DisposeHold extends On { readonly type: 'dispose'; readonly hold: string; readonly disposition: Disposition; readonly reason: string }

@@ -30,7 +30,7 @@ export function decideCommon(pen: Pen, command: CommonCommand): void {
 export function possibleDispositions(subject: Subject, hold: Hold): readonly DispositionKind[] {
   const { cause } = hold;
   if (subject.ended !== null) return ['clear'];
-  if (cause.by === 'person') return subject.kind === 'lot' || subject.kind === 'batch' ? ['clear', 'scrap', 'return'] : ['clear'];
+  if (cause.by === 'person' || cause.by === 'recall') return subject.kind === 'lot' || subject.kind === 'batch' ? ['clear', 'scrap', 'return'] : ['clear'];
   const gate = subject.gates.find(({ id }) => id === cause.gate);
   if (gate?.status !== 'rejected') return ['clear'];
   switch (subject.kind) {
@@ -58,7 +58,7 @@ function dispose(pen: Pen, subject: Subject, command: DisposeHold): void {
   if (disposition.kind === 'rework' && disposition.instruction.trim() === '') refuse({ code: 'reasonMissing', command: 'rework' });
   if (subject.kind === 'lot' && !LEAVES_BOXES.includes(disposition.kind)) requireBoxesVoided(subject);
   const signature = pen.signature(command.type, disposition.kind === 'concession' ? 'concessionGrantedBy' : 'disposedBy');
-  const gate = hold.cause.by === 'person' ? null : hold.cause.gate;
+  const gate = hold.cause.by === 'person' || hold.cause.by === 'recall' ? null : hold.cause.gate;
   const regraded = disposition.kind === 'regrade' && subject.kind === 'lot' ? regradedLot(pen, subject, disposition.toProduct) : undefined;
   pen.write(subject.stream, { type: 'disposed', hold: hold.id, gate, disposition, reason: command.reason, signature, ...(regraded === undefined ? {} : { regraded }) });
   disposeMembers(pen, subject.stream, hold, disposition, signature);

@@ -8,7 +8,7 @@ import { refuse, requireReason } from '../pen.ts';
 import { plannedGate } from '../plan/in-force.ts';
 import { requireFree, requireUpstreamFree } from '../upstream.ts';
 import type { CompleteSample, CorrectReading, GateCommand, OpenGate, RecordFinding, TakeLook, TakeReading, TakeWeights, WithdrawFinding } from './commands.ts';
-import { gaugeUsed, readValue } from './read-value.ts';
+import { gaugeUsed, readValue, requireAsShown, requireTrusted } from './read-value.ts';
 import { layersRead } from './crater-layers.ts';
 import { doneSoFar, isSequential, nonconformingPieces } from './class-outcome.ts';
 import { judgedLimits, within } from './judge.ts';
@@ -89,6 +89,14 @@ function gaugeAtHand(pen: Pen, id: string | undefined): GaugeState | null {
   return id === undefined ? null : pen.find(streamName('gauge', id), 'gauge', 'gauge');
 }
 
+/** When the entry was made at the bench. A gauge is judged by this moment: what was read on its last day counts, however late the network brought it. */
+function takenAt({ stamp }: Pen): string {
+  return stamp.takenAt ?? stamp.at;
+}
+function waited({ stamp }: Pen): { readonly takenAt?: string } {
+  return stamp.takenAt === undefined ? {} : { takenAt: stamp.takenAt };
+}
+
 function takeReading(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeReading): void {
   const { characteristic, n } = work.demand;
   if (work.demand.basis.by === 'everyPiece') refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'weights', unit: '' });
@@ -97,11 +105,11 @@ function takeReading(pen: Pen, subject: Subject, gate: GateRecord, work: Charact
   if (before !== undefined) refuse({ code: 'readingAlreadyTaken', characteristic: characteristic.name, ordinal: command.ordinal, value: String(before.value), taken: work.readings.length, n });
   const gauge = gaugeAtHand(pen, command.gauge);
   const value = readValue(characteristic, command, gauge);
-  const used = characteristic.kind === 'measured' ? gaugeUsed(characteristic, gauge, pen.stamp.at) : undefined;
+  const used = characteristic.kind === 'measured' ? gaugeUsed(characteristic, gauge, takenAt(pen)) : undefined;
   const layers = layersRead(gate, characteristic, command.inputs, command.sure);
   for (const each of [{ characteristic: characteristic.id, value }, ...layers]) pen.write(subject.stream, {
     type: 'readingTaken', gate: gate.id, ...each, ordinal: command.ordinal,
-    ...(command.inputs === undefined ? {} : { inputs: command.inputs }), ...(used === undefined ? {} : { gauge: used }), ...(command.sure === true ? { sure: true as const } : {}),
+    ...(command.inputs === undefined ? {} : { inputs: command.inputs }), ...(used === undefined ? {} : { gauge: used }), ...waited(pen), ...(command.sure === true ? { sure: true as const } : {}),
   });
 }
 
@@ -110,13 +118,15 @@ function takeWeights(pen: Pen, subject: Subject, gate: GateRecord, work: Charact
   if (work.demand.basis.by !== 'everyPiece' || characteristic.kind !== 'measured') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'singleReadings', unit: '' });
   const expectedFrom = (work.weights?.running.n ?? 0) + 1;
   if (command.fromPiece !== expectedFrom || command.values.length === 0 || expectedFrom + command.values.length - 1 > gate.lotSize) refuse({ code: 'weightsOutOfOrder', expectedFrom, gotFrom: command.fromPiece, lotSize: gate.lotSize });
-  const used = gaugeUsed(characteristic, gaugeAtHand(pen, command.gauge), pen.stamp.at);
+  const gauge = gaugeAtHand(pen, command.gauge);
+  const used = gaugeUsed(characteristic, gauge, takenAt(pen));
   const impossible = command.values.find((value) => !Number.isFinite(value) || value <= 0);
   if (impossible !== undefined) refuse({ code: 'valueImpossible', characteristic: characteristic.name, value: impossible, why: 'notFinite', detail: '' });
+  for (const value of command.values) requireAsShown(characteristic.name, value, gauge);
   const limits = judgedLimits(characteristic, used?.expandedUncertainty ?? 0);
   pen.write(subject.stream, {
     type: 'weightsTaken', gate: gate.id, characteristic: characteristic.id, fromPiece: command.fromPiece, values: command.values,
-    outside: command.values.filter((value) => !within(value, limits)).length, ...(used === undefined ? {} : { gauge: used }),
+    outside: command.values.filter((value) => !within(value, limits)).length, ...(used === undefined ? {} : { gauge: used }), ...waited(pen),
   });
 }
 
@@ -197,10 +207,14 @@ function correctReading(pen: Pen, subject: Subject, gate: GateRecord, work: Char
   requireCorrectable(pen, subject, command.type, command.reason);
   const { characteristic } = work.demand;
   const reading = work.readings.find(({ ordinal }) => ordinal === command.ordinal) ?? refuse({ code: 'notFound', what: 'reading', id: String(command.ordinal) });
-  const gauge = reading.gauge === null ? null : gaugeAtHand(pen, reading.gauge.id);
+  const measuredAgain = command.gauge !== undefined;
+  const gauge = measuredAgain ? gaugeAtHand(pen, command.gauge) : reading.gauge === null ? null : gaugeAtHand(pen, reading.gauge.id);
+  // A slip of the pen is mended by what the gauge showed then; what a gauge showed that is known to be bad mends nothing.
+  if (!measuredAgain && gauge !== null) requireTrusted(gauge);
+  const used = measuredAgain && characteristic.kind === 'measured' ? gaugeUsed(characteristic, gauge, takenAt(pen)) : undefined;
   const to = readValue(characteristic, command, gauge);
-  if (to === reading.value && JSON.stringify(command.inputs ?? null) === JSON.stringify(reading.inputs)) refuse({ code: 'nothingChanged', what: characteristic.name });
-  const corrected = { type: 'readingCorrected' as const, gate: gate.id, ordinal: command.ordinal, ...(command.inputs === undefined ? {} : { inputs: command.inputs }), reason: command.reason };
+  if (to === reading.value && used === undefined && JSON.stringify(command.inputs ?? null) === JSON.stringify(reading.inputs)) refuse({ code: 'nothingChanged', what: characteristic.name });
+  const corrected = { type: 'readingCorrected' as const, gate: gate.id, ordinal: command.ordinal, ...(command.inputs === undefined ? {} : { inputs: command.inputs }), ...(used === undefined ? {} : { gauge: used }), reason: command.reason };
   const layers = layersRead(gate, characteristic, command.inputs, command.sure);
   pen.write(subject.stream, { ...corrected, characteristic: characteristic.id, from: reading.value, to });
   for (const { characteristic: layer, value } of layers) {

@@ -53,7 +53,7 @@ function evolveGate(gate: GateRecord, slip: Slip<GateSlip>): GateRecord {
     case 'readingCorrected':
       return withWork(gate, by, body.characteristic, (work) => ({
         ...work,
-        readings: work.readings.map((reading) => (reading.ordinal === body.ordinal ? { ...reading, value: body.to, inputs: body.inputs ?? reading.inputs, first: reading.first ?? body.from } : reading)),
+        readings: work.readings.map((reading) => (reading.ordinal === body.ordinal ? { ...reading, value: body.to, inputs: body.inputs ?? reading.inputs, gauge: body.gauge ?? reading.gauge, first: reading.first ?? body.from } : reading)),
       }));
     case 'verdictGiven':
       return { ...gate, status: body.verdict.accepted ? 'accepted' : 'rejected', verdicts: [...gate.verdicts, verdictRecord(slip, body.verdict, null)] };

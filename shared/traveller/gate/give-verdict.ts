@@ -57,7 +57,7 @@ export function nextHold(subject: Subject): string {
 
 /** True while a hold of this gate's verdict stands. */
 export function standsHeldAt(subject: Subject, gateId: string): boolean {
-  return standingHolds(subject).some(({ cause }) => cause.by !== 'person' && cause.gate === gateId);
+  return standingHolds(subject).some(({ cause }) => cause.by !== 'person' && cause.by !== 'recall' && cause.gate === gateId);
 }
 
 /** Pieces used up by destructive tests, and pieces ejected by weight, leave the lot with the verdict. */

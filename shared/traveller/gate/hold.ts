@@ -2,6 +2,8 @@
 export type HoldCause =
   | { readonly by: 'verdict'; readonly gate: string }
   | { readonly by: 'charge'; readonly gate: string; readonly charge: string }
+  /** A gauge that gave readings was found out of tolerance. */
+  | { readonly by: 'recall'; readonly gauge: string; readonly recall: string }
   | { readonly by: 'person' };
 
 export interface Hold {

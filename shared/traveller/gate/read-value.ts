@@ -1,3 +1,5 @@
+import { dueAt } from '../gauge/gauge.ts';
+import { isWholeSteps } from '../gauge/steps.ts';
 import type { GaugeState } from '../known.ts';
 import { refuse } from '../pen.ts';
 import type { Characteristic, Measured } from '../plan/characteristic.ts';
@@ -32,6 +34,7 @@ function measuredValue(characteristic: Measured, { value, inputs, sure }: Entere
   const got = characteristic.entry.how === 'direct' ? directValue(characteristic, value) : workOut(characteristic, value, inputs);
   if (!Number.isFinite(got)) refuse({ code: 'valueImpossible', characteristic: name, value: got, why: 'notFinite', detail: '' });
   if (gauge !== null && characteristic.entry.how === 'direct' && (got < gauge.card.least || got > gauge.card.most)) refuse({ code: 'valueImpossible', characteristic: name, value: got, why: 'outsideGauge', detail: `${gauge.card.least} … ${gauge.card.most} ${gauge.card.unit}` });
+  for (const read of characteristic.entry.how === 'direct' ? [got] : lengthsRead(inputs, gauge)) requireAsShown(name, read, gauge);
   requirePlausible(characteristic, got, sure);
   return got;
 }
@@ -54,19 +57,40 @@ function likelier(value: number, least: number, most: number): number | null {
   return fits.length === 1 ? fits[0] ?? null : null;
 }
 
-/** The gauge as the slip keeps it, or the refusal that it cannot count. The calibration is good to the end of its last day. */
+/** The lengths among what was read, where the gauge reads millimetres. */
+function lengthsRead(inputs: ReadingInputs | undefined, gauge: GaugeState | null): readonly number[] {
+  if (gauge?.card.unit !== 'mm') return [];
+  return Object.entries(inputs ?? {}).flatMap(([key, read]: [string, unknown]) => (key.endsWith('Mm') ? [read].flat() : [])).filter((read) => typeof read === 'number');
+}
+
+/** Refuses what the gauge cannot have shown: a value between two of its steps. */
+export function requireAsShown(name: string, value: number, gauge: GaugeState | null): void {
+  if (gauge !== null && Number.isFinite(value) && !isWholeSteps(value, gauge.card.resolution)) refuse({ code: 'valueImpossible', characteristic: name, value, why: 'finerThanGauge', detail: `${gauge.card.resolution} ${gauge.card.unit}` });
+}
+
+/** Refuses a gauge that is known to be bad now, whenever the reading was taken: nobody would rely on it any more. */
+export function requireTrusted({ card, withdrawn, outOfTolerance }: GaugeState): void {
+  if (withdrawn !== null) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'withdrawn', detail: withdrawn });
+  if (outOfTolerance !== null) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'outOfTolerance', detail: outOfTolerance });
+}
+
+/**
+ * The gauge as the slip keeps it, or the refusal that it cannot count. The calibration is good to the end of its last day.
+ * @param at when the reading was taken at the bench
+ */
 export function gaugeUsed(characteristic: Measured, gauge: GaugeState | null, at: string): GaugeUsed | undefined {
   if (gauge === null) {
     if (characteristic.gaugeKind !== null) refuse({ code: 'gaugeNeeded', characteristic: characteristic.name, gaugeKind: characteristic.gaugeKind });
     return undefined;
   }
-  const { card, withdrawn } = gauge;
-  if (withdrawn !== null) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'withdrawn', detail: withdrawn });
-  if (card.calibrationDue < at.slice(0, 10)) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'overdue', detail: card.calibrationDue });
+  const { card } = gauge;
+  requireTrusted(gauge);
+  const due = dueAt(gauge, at);
+  if (due < at.slice(0, 10)) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'overdue', detail: due });
   if (characteristic.gaugeKind !== null && card.gaugeKind !== characteristic.gaugeKind) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'wrongKind', detail: characteristic.gaugeKind });
   if (characteristic.entry.how === 'direct' && card.unit !== characteristic.unit) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'wrongUnit', detail: `${card.unit} / ${characteristic.unit}` });
   if (leavesNoRoom(characteristic, card.expandedUncertainty)) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'tooCoarse', detail: `U = ${card.expandedUncertainty} ${card.unit}` });
-  return { id: card.id, expandedUncertainty: card.expandedUncertainty, calibrationDue: card.calibrationDue };
+  return { id: card.id, expandedUncertainty: card.expandedUncertainty, calibrationDue: due, ...(card.coverageFactor === undefined ? {} : { coverageFactor: card.coverageFactor }) };
 }
 
 /** True when the guard bands of this gauge meet: no value at all could be accepted with it. */

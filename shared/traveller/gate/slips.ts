@@ -19,18 +19,18 @@ export interface SaturationInputs { readonly saturation: number; readonly unit: 
 export type ReadingInputs = CraterInputs | LayerInputs | ShrinkageInputs | ArchimedesInputs | SaturationInputs;
 
 /** The gauge as it was when the reading was taken. */
-export interface GaugeUsed { readonly id: string; /** Expanded uncertainty U (k = 2), in the gauge's unit; that is the reading's own where the value is typed as read. */ readonly expandedUncertainty: number; readonly calibrationDue: string }
+export interface GaugeUsed { readonly id: string; /** Coverage factor k of U; 2 where absent. */ readonly coverageFactor?: number; /** Expanded uncertainty U, in the gauge's unit; that is the reading's own where the value is typed as read. */ readonly expandedUncertainty: number; readonly calibrationDue: string }
 
 /** What happens while a gate is worked, on whichever subject. */
 export type GateSlip =
   | { readonly type: 'gateOpened'; readonly gate: GatePlan; readonly attempt: number; /** False for a re-inspection, which does not count for switching. */ readonly original: boolean; readonly lotSize: number; readonly seed: string; readonly demands: readonly Demand[]; /** What whoever works here is reminded of. Absent on older slips. */ readonly cautions?: readonly CautionShown[] }
-  | { readonly type: 'readingTaken'; readonly gate: string; readonly characteristic: string; readonly ordinal: number; readonly value: number | string | boolean; readonly inputs?: ReadingInputs; readonly gauge?: GaugeUsed; /** The person was asked whether so unlikely a value is right, and said yes. */ readonly sure?: true }
-  | { readonly type: 'weightsTaken'; readonly gate: string; readonly characteristic: string; readonly fromPiece: number; readonly values: readonly number[]; /** Of these, outside the limits and so ejected. */ readonly outside: number; readonly gauge?: GaugeUsed }
+  | { readonly type: 'readingTaken'; readonly gate: string; readonly characteristic: string; readonly ordinal: number; readonly value: number | string | boolean; readonly inputs?: ReadingInputs; readonly gauge?: GaugeUsed; /** When it was read, where the entry waited at the bench for the network. */ readonly takenAt?: string; /** The person was asked whether so unlikely a value is right, and said yes. */ readonly sure?: true }
+  | { readonly type: 'weightsTaken'; readonly gate: string; readonly characteristic: string; readonly fromPiece: number; readonly values: readonly number[]; /** Of these, outside the limits and so ejected. */ readonly outside: number; readonly gauge?: GaugeUsed; readonly takenAt?: string }
   | { readonly type: 'findingRecorded'; readonly gate: string; readonly characteristic: string; readonly code: string; readonly class: FindingClass; readonly pieces: number; /** Place in the sample, asked for where the classes have different n. */ readonly ordinals?: readonly number[] }
   | { readonly type: 'findingWithdrawn'; readonly gate: string; readonly characteristic: string; /** Version of the slip withdrawn. */ readonly finding: number; readonly reason: string }
   | { readonly type: 'lookTaken'; readonly gate: string; readonly characteristic: string; readonly look: number; readonly looked: number; readonly found: number; readonly code: string | null }
   | { readonly type: 'sampleCompleted'; readonly gate: string; readonly characteristic: string; /** All samples together. */ readonly looked: number; /** It did not decide: more pieces are asked for. */ readonly goesOn?: true }
-  | { readonly type: 'readingCorrected'; readonly gate: string; readonly characteristic: string; readonly ordinal: number; readonly from: number | string | boolean; readonly to: number | string | boolean; readonly inputs?: ReadingInputs; readonly reason: string }
+  | { readonly type: 'readingCorrected'; readonly gate: string; readonly characteristic: string; readonly ordinal: number; readonly from: number | string | boolean; readonly to: number | string | boolean; readonly inputs?: ReadingInputs; /** Measured again with this gauge. */ readonly gauge?: GaugeUsed; readonly reason: string }
   | { readonly type: 'verdictGiven'; readonly gate: string; readonly verdict: Verdict }
   | { readonly type: 'verdictRevised'; readonly gate: string; readonly verdict: Verdict; readonly why: string };
 

@@ -4,7 +4,7 @@ import { Unreachable, type Answer, type Topic, type Transport } from '../../../k
 import { Source } from '../../../kiosk/link/watched.ts';
 
 /** What arrived at the fake server. */
-export interface Arrived { readonly clientId: string; readonly command: { readonly type: string }; readonly bench: string; readonly pin?: string }
+export interface Arrived { readonly clientId: string; readonly command: { readonly type: string }; readonly bench: string; readonly pin?: string; readonly waitedMs?: number }
 
 /** A wire whose far end is in the test's hands. Nothing on it takes time: answers come when the test lets them. */
 export class FakeTransport implements Transport {

@@ -41,6 +41,19 @@ describe('an entry of the bench', () => {
     expect(wire.arrived).toHaveLength(1);
   });
 
+  it('says how long it waited, where that was a minute or more', async () => {
+    let now = 1_700_000_000_000;
+    const link = await Link.open({ transport: wire, store, words, now: () => now, later: (_, then) => void later.push(then) });
+    await link.signIn('I-301', '3010', 'Gauge room');
+    await link.give(reading(1));
+    wire.network = false;
+    await link.give(reading(2));
+    now += 9 * 3_600_000;
+    wire.network = true;
+    await link.outbox.flush();
+    expect(wire.arrived.map((entry) => [entry.clientId.length > 0, entry.waitedMs])).toEqual([[true, undefined], [true, 32_400_000]]);
+  });
+
   it('waits without a network, and all are sent once, in the order entered, when it returns', async () => {
     const link = await signedOn();
     wire.network = false;

@@ -24,6 +24,8 @@ export const sampleRefusals: Each<Refusal> = {
   valueImpossible: { code: 'valueImpossible', characteristic: 'Thickness', value: 4.76213, why: 'finerThanResolution', detail: '3' },
   gaugeNeeded: { code: 'gaugeNeeded', characteristic: 'Thickness', gaugeKind: 'micrometer' },
   gaugeCannotCount: { code: 'gaugeCannotCount', gauge: 'M-11', why: 'overdue', detail: '2026-02-28' },
+  allowedErrorMissing: { code: 'allowedErrorMissing', gauge: 'M-11' },
+  recallIsClosed: { code: 'recallIsClosed', recall: 'M-11-R1' },
   ratingUnknown: { code: 'ratingUnknown', characteristic: 'Porosity', value: 'A03', scale: ['A00', 'A02', 'A04'] },
   findingUnknown: { code: 'findingUnknown', finding: 'dent', known: ['chip', 'crack'] },
   tooManyFound: { code: 'tooManyFound', found: 81, n: 80 },
