@@ -17,7 +17,7 @@ export function inputsGiving(entry: ValueEntry, value: number, { innerMm = 0.6, 
       const layers = layersUm ?? Array.from({ length: entry.layers }, () => value / (entry.layers ?? 1));
       return { diametersMm: layers.reduceRight<readonly number[]>((diameters, thicknessUm) => [outward(diameters[0] ?? innerMm, thicknessUm), ...diameters], [innerMm]).map((each) => rounded(each, 4)) };
     }
-    case 'shrinkage': return { sinteredMm: rounded(entry.dieMm * (1 - value / 100)) };
+    case 'shrinkage': return { ...(entry.greenRead === true ? { greenMm: entry.dieMm } : {}), sinteredMm: rounded(entry.dieMm * (1 - value / 100)) };
     case 'archimedes': {
       const massInAirG = 9.87;
       return { massInAirG, massInWaterG: rounded(massInAirG - (massInAirG * (WATER - AIR)) / (value - AIR), 4), waterTemperatureC: 21 };

@@ -16,7 +16,7 @@ function link(db: Database, parent: number, child: number): void {
   prepared<[number, number]>(db, 'INSERT INTO edge (parent, child) VALUES (?, ?) ON CONFLICT DO NOTHING').run(parent, child);
 }
 
-/** Takes in what a slip says about descent: raw lot → batch → lot → box → shipment, charges → lots, lot → split lot. */
+/** Takes in what a slip says about descent: raw lot → batch → blend → lot → box → shipment, charges → lots, lot → split lot. */
 export function takeDescent(db: Database, { stream, body }: Slip): void {
   const here = streamParts(stream);
   const id = here?.id ?? '';
@@ -24,6 +24,7 @@ export function takeDescent(db: Database, { stream, body }: Slip): void {
     case 'batchOpened': {
       const batch = node(db, 'batch', body.batch);
       for (const { rawLot, material } of body.rawLots) link(db, node(db, 'raw', rawLot, material), batch);
+      for (const part of body.blendedFrom ?? []) link(db, node(db, 'batch', part.batch), batch);
       return;
     }
     case 'lotOpened': {

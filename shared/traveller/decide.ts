@@ -45,7 +45,7 @@ function answer(pen: Pen, command: Command): void {
       return decideCommon(pen, command);
     case 'openLot': case 'recordSort': case 'destroyPieces': case 'scrapPieces': case 'splitLot': case 'releaseLot': case 'withdrawRelease': case 'packBox': case 'printLabel': case 'readLabel': case 'voidBox': case 'shipBox': case 'moveLotToPlan':
       return decideLot(pen, command);
-    case 'openBatch': case 'releaseBatch': return decideBatch(pen, command);
+    case 'openBatch': case 'blendBatches': case 'releaseBatch': return decideBatch(pen, command);
     case 'openCharge': return decideCharge(pen, command);
     case 'setSwitching': case 'resumeInspection': return decideSwitching(pen, command);
     case 'draftPlan': case 'approvePlan': return decidePlan(pen, command);
@@ -66,7 +66,7 @@ export function streamOf(command: Command): string {
       return command.subject;
     case 'openLot': case 'recordSort': case 'destroyPieces': case 'scrapPieces': case 'splitLot': case 'releaseLot': case 'withdrawRelease': case 'packBox': case 'printLabel': case 'readLabel': case 'voidBox': case 'shipBox': case 'moveLotToPlan':
       return streamName('lot', command.lot);
-    case 'openBatch': case 'releaseBatch': return streamName('batch', command.batch);
+    case 'openBatch': case 'blendBatches': case 'releaseBatch': return streamName('batch', command.batch);
     case 'openCharge': return streamName(command.kind, command.charge);
     case 'setSwitching': case 'resumeInspection': return command.switching;
     case 'draftPlan': return streamName('plan', command.plan.id);

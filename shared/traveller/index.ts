@@ -27,13 +27,22 @@ export { isReleased, nextGate, standingHolds } from './lot/lot.ts';
 export type { Box, Concession, CorrectionNote, Lot, LotProduct, PressTarget, Release, RouteStep, SubjectCommon } from './lot/lot.ts';
 export { lastGateWorkers } from './lot/release.ts';
 export type { LotSlip } from './lot/slips.ts';
-export type { Batch, PowderFactors, RawShare } from './powder-batch/batch.ts';
+export type { Batch, BlendShare, PowderFactors, RawShare } from './powder-batch/batch.ts';
+export { blendMeans, factorsFrom, readFactors } from './powder-batch/read-factors.ts';
+export type { FactorsRead } from './powder-batch/read-factors.ts';
+export { isMassToTheGram, powderForPieces, remainingKg } from './powder-batch/powder-balance.ts';
+export { hasBeenPressed } from './powder-batch/carry-factors.ts';
+export { pressTarget } from './lot/press-target.ts';
+export { sinteredSizes } from './catalogue/sintered-sizes.ts';
+export type { SinteredSizes } from './catalogue/sintered-sizes.ts';
+export { NEEDED_FACTORS, POWDER_FACTORS } from './plan/powder-factor.ts';
+export type { PowderFactor } from './plan/powder-factor.ts';
 export type { BatchSlip } from './powder-batch/slips.ts';
 export type { Charge, ChargeMember } from './charge/charge.ts';
 export type { ChargeSlip } from './charge/slips.ts';
 export { remainingPieces } from './piece-balance/piece-balance.ts';
 export type { PieceBalance } from './piece-balance/piece-balance.ts';
-export { FINDING_CLASSES, judgedClasses, RATING_REFERENCES } from './plan/characteristic.ts';
+export { FINDING_CLASSES, judgedClasses, RATING_REFERENCES, takesPressLimits } from './plan/characteristic.ts';
 export type {
   AcceptBy, AttributesRule, Characteristic, Confirmed, Counted, CountedRule, FindingClass, Graded, IntervalRule, LimitingQualityRule, Measured, NonconformityKind, RatingReference, RiskPoints, SequentialRule, SkipLot, TwoPointRule, ValueEntry,
   VariablesRule, ZeroAcceptanceRule,
@@ -46,7 +55,7 @@ export type { PlanSlip } from './plan/slips.ts';
 export { mayGive, RIGHTS, ROLES } from './rights.ts';
 export type { Role } from './rights.ts';
 export { Refused } from './refusal.ts';
-export type { IdentifierRule, Refusal, RefusalCode, WantedEntry } from './refusal.ts';
+export type { BlendFault, IdentifierRule, Refusal, RefusalCode, WantedEntry } from './refusal.ts';
 export type { PlanFault } from './plan/plan-fault.ts';
 export type { NewSlip, Slip, SlipBody } from './slip.ts';
 export type { Signature, Stamp } from './stamp.ts';

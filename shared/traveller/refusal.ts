@@ -6,10 +6,13 @@ import type { TableProblem } from '../sampling/attributes/index.ts';
 import type { PlanFault } from './plan/plan-fault.ts';
 
 /** What a characteristic takes in place of what was entered. */
-export type WantedEntry = 'weights' | 'singleReadings' | 'looks' | 'readings' | 'findings' | 'valueItself' | 'yesOrNo' | 'number' | 'whatWasRead' | 'craterDiameters' | 'sinteredLength'
+export type WantedEntry = 'weights' | 'singleReadings' | 'looks' | 'readings' | 'findings' | 'valueItself' | 'yesOrNo' | 'number' | 'whatWasRead' | 'craterDiameters' | 'sinteredLength' | 'greenAndSintered'
   | 'layerDiameters' | 'craterOfAnother' | 'weighings' | 'saturation';
 /** What a text that is printed, scanned or sent must keep to. */
 export type IdentifierRule = 'number' | 'notEmpty' | 'serial' | 'labelCode' | 'printable';
+
+/** Why batches cannot be blended as asked. */
+export type BlendFault = 'fewerThanTwo' | 'namedTwice' | 'massUnfit';
 
 /** A "no" that a person can act on. Its words stand in shared/words, its page in docs/refusals.md. */
 export type Refusal =
@@ -50,6 +53,8 @@ export type Refusal =
   | { readonly code: 'sortNotAskedFor'; readonly gate: string; readonly status: string }
   | { readonly code: 'sortNotWhole'; readonly looked: number; readonly remaining: number }
   | { readonly code: 'batchNotReleased'; readonly batch: string }
+  | { readonly code: 'notEnoughPowder'; readonly batch: string; readonly wantedKg: number; readonly remainingKg: number }
+  | { readonly code: 'blendImpossible'; readonly batch: string; readonly why: BlendFault }
   | { readonly code: 'factorMissing'; readonly batch: string; readonly factor: string }
   | { readonly code: 'gradeDiffers'; readonly lot: string; readonly has: string; readonly wanted: string }
   | { readonly code: 'lotNotReadyForCharge'; readonly lot: string; readonly gate: string; readonly next: string | null }

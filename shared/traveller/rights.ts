@@ -4,7 +4,7 @@ export type Role = (typeof ROLES)[number];
 
 /** The roles that may give each command. Gate work asks the plan instead, and says so here with `gate`. */
 export const RIGHTS = {
-  openPlant: 'anyone', openBatch: ['lab'], openLot: ['inspector', 'engineer'], openCharge: ['lab', 'inspector'],
+  openPlant: 'anyone', openBatch: ['lab'], blendBatches: ['lab'], openLot: ['inspector', 'engineer'], openCharge: ['lab', 'inspector'],
   openGate: 'gate', takeReading: 'gate', takeWeights: 'gate', recordFinding: 'gate', withdrawFinding: 'gate', takeLook: 'gate', completeSample: 'gate',
   correctReading: 'gate', recordSort: ['inspector', 'engineer'],
   hold: 'anyone', dispose: ['engineer'], addNote: 'anyone',

@@ -2,7 +2,8 @@ import type { Pen } from './pen.ts';
 import { refuse } from './pen.ts';
 import type { Lot, SubjectCommon } from './lot/lot.ts';
 import { standingHolds } from './lot/lot.ts';
-import { streamName } from './stream.ts';
+import type { Batch } from './powder-batch/batch.ts';
+import { ancestorsOf } from './powder-batch/lineage.ts';
 
 /** Refuses work on a subject that has left the route or stands on hold. */
 export function requireFree(subject: SubjectCommon): void {
@@ -11,9 +12,19 @@ export function requireFree(subject: SubjectCommon): void {
   if (hold !== undefined) refuse({ code: 'subjectIsHeld', subject: subject.id, hold: hold.id, reason: hold.reason });
 }
 
-/** Refuses a lot whose powder batch or present charges stand on hold: what happens upstream stops what was made of it. */
+/** Refuses a blend one of whose parts, near or far, stands on hold. Of a part that was scrapped or returned the blend and its lots were put on hold themselves. */
+export function requirePowderFree(pen: Pen, batch: Batch): void {
+  for (const part of ancestorsOf(pen, batch)) {
+    const [hold] = standingHolds(part);
+    if (hold !== undefined) refuse({ code: 'upstreamIsHeld', upstream: part.id, reason: hold.reason });
+  }
+}
+
+/** Refuses a lot whose powder, the parts of a blend included, or present charges stand on hold: what happens upstream stops what was made of it. */
 export function requireUpstreamFree(pen: Pen, lot: Lot): void {
-  const streams = [streamName('batch', lot.batch), ...lot.charges.filter(({ current }) => current).map(({ charge }) => charge)];
+  const powder = pen.batch(lot.batch);
+  requirePowderFree(pen, powder);
+  const streams = [powder.stream, ...lot.charges.filter(({ current }) => current).map(({ charge }) => charge)];
   for (const stream of streams) {
     const upstream = pen.subject(stream);
     const [hold] = standingHolds(upstream);

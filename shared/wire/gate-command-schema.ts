@@ -5,9 +5,9 @@ const at = { subject: stream, gate: id, characteristic: id };
 /** A number, a rating, or yes/no; null where `inputs` give the value. */
 const value = z.union([quantity, z.string().max(100), z.boolean(), z.null()], { error: 'must be a finite number, a rating of at most 100 characters, true or false, or null' });
 const inputs = z.union([
-  z.strictObject({ outerMm: positive, innerMm: notNegative }), z.strictObject({ diametersMm: z.array(notNegative).min(2).max(13) }), z.strictObject({ sinteredMm: positive }),
+  z.strictObject({ outerMm: positive, innerMm: notNegative }), z.strictObject({ diametersMm: z.array(notNegative).min(2).max(13) }), z.strictObject({ sinteredMm: positive, greenMm: positive.exactOptional() }),
   z.strictObject({ massInAirG: positive, massInWaterG: notNegative, waterTemperatureC: quantity }), z.strictObject({ saturation: notNegative, unit: saturationUnit }),
-], { error: 'must be `outerMm` with `innerMm`, `diametersMm`, `sinteredMm`, `massInAirG` with `massInWaterG` and `waterTemperatureC`, or `saturation` with `unit`' });
+], { error: 'must be `outerMm` with `innerMm`, `diametersMm`, `sinteredMm` (with `greenMm` where that is read), `massInAirG` with `massInWaterG` and `waterTemperatureC`, or `saturation` with `unit`' });
 const disposition = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('sort') }),
   z.strictObject({ kind: z.literal('rework'), instruction: passage() }),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { FINDING_CLASSES, RATING_REFERENCES, ROLES, SUBJECT_KINDS } from '../traveller/index.ts';
+import { FINDING_CLASSES, POWDER_FACTORS, RATING_REFERENCES, ROLES, SUBJECT_KINDS } from '../traveller/index.ts';
 import { id, line, newKey, passage, percent, place, positive, quantity, saturationUnit, typed } from './field-schemas.ts';
 
 /** Percent nonconforming; that it is one of the preferred values is asked by the traveller, which names the place. */
@@ -41,7 +41,7 @@ const entry = z.discriminatedUnion('how', [
   z.strictObject({ how: z.literal('direct') }),
   z.strictObject({ how: z.literal('crater'), ballDiameterMm: positive, layers: z.int().min(2).max(12).exactOptional() }),
   z.strictObject({ how: z.literal('craterLayer'), of: newKey, layer: z.int().min(1).max(12) }),
-  z.strictObject({ how: z.literal('shrinkage'), dieMm: positive }),
+  z.strictObject({ how: z.literal('shrinkage'), dieMm: positive, greenRead: z.literal(true).exactOptional() }),
   z.strictObject({ how: z.literal('archimedes') }),
   z.strictObject({ how: z.literal('saturation'), unit: saturationUnit, cobaltFraction: z.number().gt(0).max(1), warnLowPercent: percent.exactOptional(), warnHighPercent: percent.exactOptional() }),
 ]);
@@ -51,7 +51,7 @@ const characteristic = z.discriminatedUnion('kind', [
     kind: z.literal('measured'), ...common, unit: line(12), decimals: z.int().min(0).max(6),
     lower: quantity.nullable(), upper: quantity.nullable(), target: quantity.nullable(), plausible: z.strictObject({ least: quantity, most: quantity }),
     gaugeKind: line(60).nullable(), decisionRule: z.enum(['simple', 'guardedAcceptance', 'guardedRejection']), guardFactor: positive.max(3).exactOptional(), entry,
-    factor: z.enum(['linearShrinkagePercent', 'sinteredDensityGPerCm3', 'binderPercent']).nullable(), pressTolerancePercent: z.number().gt(0).lt(100).nullable(),
+    factor: z.enum(POWDER_FACTORS).nullable(), pressTolerancePercent: z.number().gt(0).lt(100).nullable(), limitsFrom: z.enum(['pressWeight', 'greenHeight']).exactOptional(),
     sampling: z.discriminatedUnion('rule', [variables, fixed, barrels, positions, everyPiece]),
   }),
   z.strictObject({

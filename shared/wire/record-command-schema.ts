@@ -10,6 +10,7 @@ export const batchAndChargeCommandSchemas = [
     type: z.literal('openBatch'), batch: id, grade: id, barrels: z.int().min(0).max(10_000), kgPerBarrel: positive.max(10_000),
     rawLots: z.array(z.strictObject({ rawLot: line(40), material: line(60), kg: positive.max(1_000_000) })).max(60),
   }),
+  z.strictObject({ type: z.literal('blendBatches'), batch: id, from: z.array(z.strictObject({ batch: id, kg: positive.max(10_000_000) })).max(60), barrels: z.int().min(0).max(10_000) }),
   z.strictObject({ type: z.literal('releaseBatch'), batch: id }),
   z.strictObject({
     type: z.literal('openCharge'), charge: id, kind: z.enum(['furnace', 'coating']), specification: id, programme: line(60), equipment: line(60),
@@ -22,11 +23,12 @@ export const batchAndChargeCommandSchemas = [
 export const productSchema = z.strictObject({
   id, designation: line(60), name: line(80), itemCode: id, grade: id, layer: id.nullable(), marking: line(100), piecesPerBox: z.int().min(1).max(100_000), plan: id,
   sinteredVolumeMm3: positive, thicknessMm: positive, byDrawing: z.boolean().exactOptional(),
-});
+  thicknessLimits: z.strictObject({ lowerMm: positive, upperMm: positive }).exactOptional(), inscribedCircleMm: positive.exactOptional(),
+}).refine(({ thicknessMm, thicknessLimits }) => thicknessLimits === undefined || (thicknessLimits.lowerMm <= thicknessMm && thicknessMm <= thicknessLimits.upperMm && thicknessLimits.lowerMm < thicknessLimits.upperMm), { path: ['thicknessLimits'], message: 'must enclose `thicknessMm`' });
 const limits = z.strictObject({ lower: quantity.nullable(), upper: quantity.nullable() });
 const flag = z.enum(FLAG_RATINGS);
 export const gradeSchema = z.strictObject({
-  id, name: line(60), composition: z.array(z.strictObject({ component: line(40), massPercent: percent, densityGPerCm3: positive.exactOptional() })).max(40), powderPlan: id, furnacePlan: id,
+  id, name: line(60), composition: z.array(z.strictObject({ component: line(40), massPercent: percent, densityGPerCm3: positive.exactOptional() })).max(40), powderPlan: id, blendPlan: id.exactOptional(), furnacePlan: id,
   limits: z.strictObject({
     densityGPerCm3: limits.exactOptional(), coercivityKAPerM: limits.exactOptional(), hardnessHv30: limits.exactOptional(),
     saturation: z.strictObject({ lowPercent: quantity, warnLowPercent: quantity, warnHighPercent: quantity, highPercent: quantity, unit: saturationUnit }).exactOptional(),

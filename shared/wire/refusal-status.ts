@@ -9,7 +9,7 @@ export const REFUSAL_STATUS: Readonly<Record<RefusalCode | DoorRefusalCode, numb
   ordinalOutside: 409, readingAlreadyTaken: 409, unlikelyValue: 409, valueImpossible: 409, gaugeNeeded: 409, gaugeCannotCount: 409, allowedErrorMissing: 400, recallIsClosed: 409,
   ratingUnknown: 409, findingUnknown: 409, tooManyFound: 409, findingNeedsPiece: 409, sampleNotWhole: 409, sampleAlreadyComplete: 409,
   weightsOutOfOrder: 409, lookOutOfOrder: 409, lookNotDue: 409, nothingChanged: 409, reasonMissing: 409, dispositionNotForThis: 409,
-  notEnoughPieces: 409, sortNotAskedFor: 409, sortNotWhole: 409, batchNotReleased: 409, factorMissing: 409, gradeDiffers: 409,
+  notEnoughPieces: 409, sortNotAskedFor: 409, sortNotWhole: 409, batchNotReleased: 409, notEnoughPowder: 409, blendImpossible: 409, factorMissing: 409, gradeDiffers: 409,
   lotNotReadyForCharge: 409, lotIsInCharge: 409, positionUnknown: 409, notAllGatesPassed: 409, workerReleasesAlone: 409, coSignerCannot: 409,
   alreadyReleased: 409, notReleased: 409, boxTooFull: 409, boxIsGone: 409, boxesToVoid: 409, labelNotPrinted: 409, labelNotReadBack: 409, labelDiffers: 409,
   planNotInForce: 409, planIsInForce: 409, approvedByYou: 409, cardUnsound: 409, planUnsound: 409, designationUnreadable: 409, tableUnsound: 409, routeDiffers: 409, notDiscontinued: 409, identifierUnfit: 409, lastKeeper: 409, personInactive: 409,

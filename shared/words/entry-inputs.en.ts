@@ -4,7 +4,7 @@ import type { AskedInput } from '../traveller/index.ts';
 export const inputWords = {
   /** `layer`: what lies above this diameter of a crater; empty at the surface. */
   names: {
-    outerDiameter: () => 'Outer diameter', innerDiameter: () => 'Inner diameter', sinteredLength: () => 'Sintered length', massInAir: () => 'Mass in air',
+    outerDiameter: () => 'Outer diameter', innerDiameter: () => 'Inner diameter', greenSize: () => 'Green size', sinteredLength: () => 'Sintered length', massInAir: () => 'Mass in air',
     massInWater: () => 'Mass in water', waterTemperature: () => 'Water temperature', saturation: () => 'Magnetic saturation as read',
     ringDiameter: ({ nth, of }, layer) => (nth === 1 ? 'Diameter at the surface' : nth === of ? `Diameter at the substrate, under ${layer}` : `Diameter under ${layer}`),
   } satisfies Readonly<Record<AskedInput['what'], (asked: AskedInput, layer: string) => string>>,
@@ -12,7 +12,7 @@ export const inputWords = {
   keypad: (name: string, ordinal: number, where: 'place' | 'piece') => `${name}, ${where} ${ordinal}`,
   noted: (figures: string) => `noted: ${figures}`,
   again: 'This piece again',
-  from: (die: string) => `pressed in a die of ${die} mm`,
+  from: (die: string) => `pressed in a die of ${die} mm`, about: (green: string) => `pressed to about ${green} mm`,
   sameWater: (text: string) => `Water still ${text} °C`,
   layersTable: { caption: 'Thickness of each layer, µm', layer: 'Layer', limits: 'Limits', piece: (ordinal: number) => `Piece ${ordinal}`, none: '–' },
   saturation: {

@@ -29,7 +29,7 @@ const unfitGauge: Readonly<Record<'overdue' | 'withdrawn' | 'outOfTolerance' | '
 const wantedEntry: Readonly<Record<WantedEntry, (unit: string) => string>> = {
   weights: () => 'a block of weights', singleReadings: () => 'single readings', looks: () => 'looks', readings: () => 'readings', findings: () => 'findings',
   valueItself: () => 'the value itself', yesOrNo: () => 'yes or no', number: (unit) => `a number in ${unit}`, whatWasRead: () => 'what was read, not the value',
-  craterDiameters: (unit) => `two crater diameters in ${unit}`, sinteredLength: (unit) => `the sintered length in ${unit}`,
+  craterDiameters: (unit) => `two crater diameters in ${unit}`, sinteredLength: (unit) => `the sintered length in ${unit}`, greenAndSintered: (unit) => `the green and the sintered size in ${unit}`,
   layerDiameters: (unit) => `the crater diameters in ${unit} from the surface to the substrate, one more than there are layers`, craterOfAnother: (lead) => `the crater at ${lead}; this layer follows from it`,
   weighings: () => 'the mass in air and in water in g, and the temperature of the water in °C', saturation: (unit) => `the saturation as read, in ${unit}`,
 };

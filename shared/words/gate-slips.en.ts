@@ -64,7 +64,7 @@ function inputLines(inputs: ReadingInputs | undefined, { format }: Speak): reado
   if ('diametersMm' in inputs) return [`Crater read from the surface to the substrate: ${inputs.diametersMm.map((each) => format.number(each)).join(' · ')} mm`];
   if ('massInAirG' in inputs) return [`Weighed: ${format.number(inputs.massInAirG)} g in air, ${format.number(inputs.massInWaterG)} g in water of ${format.number(inputs.waterTemperatureC)} °C`];
   if ('saturation' in inputs) return [`Saturation read: ${format.number(inputs.saturation)} ${inputs.unit}`];
-  return [`Sintered length read: ${format.number(inputs.sinteredMm)} mm`];
+  return [`${inputs.greenMm === undefined ? '' : `Green size read: ${format.number(inputs.greenMm)} mm. `}Sintered length read: ${format.number(inputs.sinteredMm)} mm`];
 }
 
 /** Where the entry waited at the bench for the network: when it was made there. */

@@ -22,6 +22,13 @@ export const lotRefusalWords = {
     next: 'A sort looks at every piece: count again, those taken out included.',
   }),
   batchNotReleased: ({ batch }) => ({ happened: `Powder batch ${batch} is not released.`, kept: NOTHING, next: 'The lab releases the batch when its gates have passed. Then open the lot.' }),
+  notEnoughPowder: ({ batch, wantedKg, remainingKg }, { format }) => ({
+    happened: `${format.number(wantedKg)} kg of ${batch} wanted; ${format.number(remainingKg)} kg are left.`, kept: `${NOTHING} The powder balance is as before.`, next: 'Take less, or take another batch as well.',
+  }),
+  blendImpossible: ({ batch, why }) => ({
+    happened: { fewerThanTwo: `A blend is mixed from two batches or more; ${batch} names fewer.`, namedTwice: `${batch} is named twice in the blend.`, massUnfit: `What is taken of ${batch} must be a mass above 0, to the gram.` }[why],
+    kept: NOTHING, next: { fewerThanTwo: 'Name the other batch, or press from the one there is.', namedTwice: 'Name it once, with all that is taken of it.', massUnfit: 'Enter the mass in kg with at most three decimals.' }[why],
+  }),
   factorMissing: ({ batch, factor }, { labels }) => ({
     happened: `${batch} has no accepted result for ${labelOf(labels.factors, factor)}, which pressing needs.`, kept: NOTHING, next: 'Have it measured at the gates of the batch. Where its plan does not ask for it, a quality engineer adds it.',
   }),

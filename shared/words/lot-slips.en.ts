@@ -2,6 +2,7 @@ import type { CommonSlip, GateSlip, LotSlip } from '../traveller/index.ts';
 import { signatureSentence } from './gate-slips.en.ts';
 import { verdictLines, verdictSentence } from './results.en.ts';
 import type { Said } from './said.ts';
+import { pressTargetSlipWords, targetText } from './powder-slips.en.ts';
 import { findingName, gateName, piecesText, streamText } from './speak.ts';
 import type { Speak } from './speak.ts';
 import type { WordsFor } from './words-for.ts';
@@ -17,12 +18,13 @@ export const lotSlipWords: WordsFor<Exclude<LotSlip, GateSlip | CommonSlip>, 'ty
       lines: [
         `Product ${product.id}, ${product.name}; grade ${product.grade}${product.layer === null ? ', uncoated' : `, coating ${product.layer}`}`,
         `Plan ${plan} version ${format.count(planVersion)}: ${route.map(({ name }) => name).join(' → ')}`,
-        `Powder batch ${batch}. Press to ${format.number(press.weightG, 3)} g, green thickness ${format.number(press.greenThicknessMm, 3)} mm`,
+        `Powder batch ${batch}. Press to ${targetText(press, speak)}`,
         ...(order === null ? [] : [`Order ${order}`]),
         ...(demo ? ['Invented demo data.'] : []),
       ],
     };
   },
+  ...pressTargetSlipWords,
   chargeJoined: ({ charge, gate, places }, speak) => only(`Placed in ${streamText(speak, charge)} for ${gateName(speak, gate)}${places.length === 0 ? '' : `: ${speak.format.list(places)}`}`),
   gateVerdictInherited: ({ gate, from, verdict, revised }, speak) => ({
     sentence: `${gateName(speak, gate)}, from ${streamText(speak, from)}${revised ? ', revised' : ''}: ${verdictSentence(verdict, speak)}`,

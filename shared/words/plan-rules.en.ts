@@ -40,13 +40,14 @@ export const planRuleWords = {
     useSingle: 'the table says to use the single plan', useDouble: 'the table says to use the double plan', ownTable: 'from our own copy of the table',
   } satisfies Record<AskedNote, string>,
   limits: {
-    target: (value: string) => `target ${value}`, press: (percent: string) => `from the powder: target weight ± ${percent} %`,
+    target: (value: string) => `target ${value}`, press: (percent: string) => `from the powder: target weight ± ${percent} %`, pressHeight: (percent: string) => `from the powder: green height ± ${percent} %`,
+    carried: { pressWeight: 'from the powder: target weight, with the room that the sintered limits of the thickness leave', greenHeight: 'from the powder: green height, with the sintered limits of the thickness' },
     grade: (worst: string, scale: string) => `${worst} or better of ${scale}`, kindsOf: (findingClass: string, names: string) => `${findingClass}: ${names}`,
     guardFactor: (factor: string) => `guard band ${factor} U`,
     crater: (ball: string) => `from two crater diameters, ball ${ball} mm`, craterLayers: (ball: string, layers: string, diameters: string) => `from one crater with ${diameters} diameters through ${layers} layers, ball ${ball} mm`, craterLayer: (of: string, layer: string) => `layer ${layer} from the surface, from the crater at ${of}`,
     archimedes: 'from the mass in air, the mass in water and the water’s temperature', saturation: (unit: string, cobalt: string) => `read in ${unit}, as percent of what ${cobalt} % cobalt would give pure`, saturationWarns: (low: string | null, high: string | null) => `warned of ${[...(low === null ? [] : [`below ${low} % (towards η phase)`]), ...(high === null ? [] : [`above ${high} % (towards free carbon)`])].join(' and ')}`,
     reference: { adhesion: 'compared with drawn pictures of adhesion', porosityA: 'compared with drawn pictures of A pores', porosityB: 'compared with drawn pictures of B pores', porosityC: 'compared with drawn pictures of free carbon' },
-    shrinkage: (die: string) => `from the piece and its die, ${die} mm`,
+    shrinkage: (die: string) => `from the piece and its die, ${die} mm`, shrinkageRead: (green: string) => `from the green and the sintered size of the piece, pressed to about ${green} mm`,
   },
 };
 export type PlanRuleWords = typeof planRuleWords;

@@ -26,7 +26,7 @@ export const planFaults: Readonly<Record<PlanFault, string>> = {
   weighingNotForLot: 'every-piece weighing is for lots', intervalNotForLot: 'looks at intervals are for lots',
   craterLayers: 'a crater goes through 2 to 12 layers', layerOfCrater: 'a layer belongs to a crater of the same gate with so many layers, sampled alike and judged in the same unit',
   saturationEntry: 'a saturation is judged in % with the grade’s share of cobalt above 0 and at most 1, and its warnings rise',
-  tooFewDecimals: 'its decimals are too few for this press weight and tolerance',
+  tooFewDecimals: 'its decimals are too few for this press weight and tolerance', noThicknessLimits: 'the product states no limits of its sintered thickness to carry to the green piece',
 };
 /** What is wrong with a grade or a coating, as a clause. */
 export function cardFaultText(fault: CardFault, format: Format): string {

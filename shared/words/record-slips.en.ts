@@ -1,6 +1,7 @@
 import { between, gradeLimitLines } from './grade-limits.en.ts';
 import type { BatchSlip, CatalogueSlip, ChargeSlip, CommonSlip, GateSlip, GaugeSlip, PersonSlip, PlanSlip, PlantSlip, Role, SwitchingSlip } from '../traveller/index.ts';
 import { signatureSentence } from './gate-slips.en.ts';
+import { batchSlipWords } from './powder-slips.en.ts';
 import type { Said } from './said.ts';
 import { personName, piecesText } from './speak.ts';
 import type { Speak } from './speak.ts';
@@ -12,25 +13,7 @@ const rolesText = (roles: readonly Role[], { format, labels }: Speak): string =>
 
 /** What powder batches and charges tell besides their gates. */
 export const batchAndChargeSlipWords: WordsFor<Exclude<BatchSlip | ChargeSlip, GateSlip | CommonSlip>, 'type', Said, [Speak]> = {
-  batchOpened: ({ batch, grade, plan, planVersion, route, barrels, kgPerBarrel, rawLots, demo }, { format, labels }) => ({
-    sentence: `Powder batch ${batch} opened: ${grade.name}, ${labels.barrels(barrels, format.count(barrels))} of ${format.number(kgPerBarrel)} kg`,
-    lines: [
-      `Plan ${plan} version ${format.count(planVersion)}: ${route.map(({ name }) => name).join(' → ')}`,
-      ...rawLots.map(({ rawLot, material, kg }) => `${material}, lot ${rawLot}: ${format.number(kg)} kg`),
-      ...demoLine(demo),
-    ],
-  }),
-  batchReleased: ({ factors, signature }, speak) => {
-    const { format } = speak;
-    return {
-      sentence: 'Powder released to the presses',
-      lines: [
-        `Linear shrinkage ${format.number(factors.linearShrinkagePercent, 2)} %, sintered density ${format.number(factors.sinteredDensityGPerCm3, 2)} g/cm³, binder ${format.number(factors.binderPercent, 2)} %`,
-        signatureSentence(signature, speak),
-      ],
-    };
-  },
-  batchUsed: ({ lot }) => only(`Used for lot ${lot}`),
+  ...batchSlipWords,
   chargeOpened: ({ charge, kind, specification, plan, planVersion, programme, equipment, members, demo }, speak) => ({
     sentence: `${kind === 'furnace' ? 'Furnace' : 'Coating'} charge ${charge} opened: ${specification.name}, ${speak.labels.lots(members.length, speak.format.count(members.length))}`,
     lines: [

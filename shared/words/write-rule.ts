@@ -1,4 +1,4 @@
-import { FINDING_CLASSES, type Characteristic, type FindingClass } from '../traveller/index.ts';
+import { FINDING_CLASSES, takesPressLimits, type Characteristic, type FindingClass } from '../traveller/index.ts';
 import type { AttributesRule, RiskPoints, ValueEntry, VariablesRule } from '../traveller/plan/characteristic.ts';
 import type { Format } from './format.ts';
 import { labels } from './labels.en.ts';
@@ -30,9 +30,12 @@ export function writeRule(characteristic: Characteristic, format: Format): strin
 export function writeLimits(characteristic: Characteristic, format: Format): readonly string[] {
   switch (characteristic.kind) {
     case 'measured': {
-      const { lower, upper, target, decimals, unit, decisionRule, guardFactor, pressTolerancePercent, entry } = characteristic;
+      const { lower, upper, target, decimals, unit, decisionRule, guardFactor, pressTolerancePercent, limitsFrom = 'pressWeight', entry } = characteristic;
       const written = (limit: number | null) => (limit === null ? null : format.number(limit, decimals));
-      if (pressTolerancePercent !== null) return [words.limits.press(format.number(pressTolerancePercent))];
+      if (takesPressLimits(characteristic)) {
+        const within = pressTolerancePercent === null ? null : format.number(pressTolerancePercent);
+        return [within === null ? words.limits.carried[limitsFrom] : limitsFrom === 'greenHeight' ? words.limits.pressHeight(within) : words.limits.press(within)];
+      }
       return [`${labels.between(written(lower), written(upper))} ${unit}`, ...(target === null ? [] : [words.limits.target(format.number(target, decimals))]), labels.decisionRules[decisionRule], ...(guardFactor === undefined ? [] : [words.limits.guardFactor(format.number(guardFactor))]), ...writeEntry(entry, format)];
     }
     case 'counted': return FINDING_CLASSES.flatMap((each) => {
@@ -50,7 +53,7 @@ function writeEntry(entry: ValueEntry, format: Format): readonly string[] {
     case 'direct': return [];
     case 'crater': return [entry.layers === undefined ? words.limits.crater(format.number(entry.ballDiameterMm)) : words.limits.craterLayers(format.number(entry.ballDiameterMm), format.number(entry.layers), format.number(entry.layers + 1))];
     case 'craterLayer': return [words.limits.craterLayer(entry.of, format.number(entry.layer))];
-    case 'shrinkage': return [words.limits.shrinkage(format.number(entry.dieMm))];
+    case 'shrinkage': return [entry.greenRead === true ? words.limits.shrinkageRead(format.number(entry.dieMm)) : words.limits.shrinkage(format.number(entry.dieMm))];
     case 'archimedes': return [words.limits.archimedes];
     case 'saturation': {
       const { unit, cobaltFraction, warnLowPercent, warnHighPercent } = entry;

@@ -41,7 +41,7 @@ function entriesToStartFrom(people: { inspector: DemoPerson; lab: DemoPerson; fi
   openThePlant(floor, new Date().toISOString().slice(0, 10));
   floor.give(first, 'Quality desk', { type: 'draftPlan', plan, why: 'measuring speed' });
   for (const engineer of [first, second]) floor.give(engineer, 'Quality desk', { type: 'approvePlan', plan: plan.id, planVersion: 2 });
-  floor.give(lab, 'Lab', { type: 'openBatch', batch: 'P1', grade: grade.id, barrels: 12, kgPerBarrel: 100, rawLots: [] });
+  floor.give(lab, 'Lab', { type: 'openBatch', batch: 'P1', grade: grade.id, barrels: 12, kgPerBarrel: 10_000, rawLots: [] });
   workGate(floor, chanceFrom('speed'), lab, 'batch:P1', 'powder-lab');
   floor.give(lab, 'Lab', { type: 'releaseBatch', batch: 'P1' });
   for (const subject of subjects) {

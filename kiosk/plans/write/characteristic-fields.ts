@@ -1,4 +1,4 @@
-import { FINDING_CLASSES, type Characteristic, type Counted, type Measured, type NonconformityKind, type SubjectKind } from '../../../shared/traveller/index.ts';
+import { FINDING_CLASSES, POWDER_FACTORS, takesPressLimits, type Characteristic, type Counted, type Measured, type NonconformityKind, type SubjectKind } from '../../../shared/traveller/index.ts';
 import { planWritingWords } from '../../../shared/words/plan-writing.en.ts';
 import { labels } from '../../desk/words.ts';
 import { choiceField, linesField, maybeNumberField, numberField, textField, wholeField, within, yesNoField, type EditField } from './edit-field.ts';
@@ -8,7 +8,6 @@ import { rulesFor, withRule } from './rule-choices.ts';
 
 const words = planWritingWords.characteristic;
 const DECISION_RULES = ['simple', 'guardedAcceptance', 'guardedRejection'] as const;
-const FACTORS = ['linearShrinkagePercent', 'sinteredDensityGPerCm3', 'binderPercent'] as const;
 
 /** The three forms of a characteristic: what it is, what it is judged against, how it is sampled. */
 export interface CharacteristicForms {
@@ -64,14 +63,14 @@ function measuredFields(measured: Measured, subject: SubjectKind): readonly Edit
     textField('unit', words.unit, unit, (changed) => ({ ...measured, unit: changed }), { most: 12 }),
     wholeField('decimals', words.decimals, measured.decimals, (decimals) => ({ ...measured, decimals }), { least: 0, most: 6 }),
     limit('lower'), limit('target'), limit('upper'),
-    ...(subject === 'lot' || measured.pressTolerancePercent !== null ? [maybeNumberField<Characteristic>('pressTolerancePercent', words.pressTolerance, measured.pressTolerancePercent, (pressTolerancePercent) => ({ ...measured, pressTolerancePercent }), { above: 0, below: 100 }, { unit: '± %', hint: words.pressToleranceHint })] : []),
+    ...(subject === 'lot' || takesPressLimits(measured) ? [limitsFromField(measured), maybeNumberField<Characteristic>('pressTolerancePercent', words.pressTolerance, measured.pressTolerancePercent, (pressTolerancePercent) => ({ ...measured, pressTolerancePercent }), { above: 0, below: 100 }, { unit: '± %', hint: words.pressToleranceHint })] : []),
     numberField('plausible.least', words.plausibleLeast, measured.plausible.least, (least) => ({ ...measured, plausible: { ...measured.plausible, least } }), {}, { unit, hint: words.plausibleHint }),
     numberField('plausible.most', words.plausibleMost, measured.plausible.most, (most) => ({ ...measured, plausible: { ...measured.plausible, most } }), {}, { unit }),
     textField('gaugeKind', words.gaugeKind, measured.gaugeKind ?? '', (gaugeKind) => ({ ...measured, gaugeKind: gaugeKind === '' ? null : gaugeKind }), { most: 60, mayBeEmpty: true, hint: words.gaugeKindHint }),
     choiceField('decisionRule', words.decisionRule, 'tiles', measured.decisionRule, DECISION_RULES.map((value) => ({ value, text: words.decisionRules[value] })), (value) => withDecisionRule(measured, DECISION_RULES.find((each) => each === value) ?? measured.decisionRule)),
     ...(measured.decisionRule === 'simple' ? [] : [maybeNumberField<Characteristic>('guardFactor', words.guardFactor, measured.guardFactor ?? null, (factor) => withGuardFactor(measured, factor), { above: 0, most: 3 }, { unit: '× U', hint: words.guardFactorHint })]),
     ...entryFields(measured),
-    ...(subject === 'batch' || measured.factor !== null ? [choiceField<Characteristic>('factor', words.factor, 'choice', measured.factor ?? '', [{ value: '', text: words.noFactor }, ...FACTORS.map((value) => ({ value, text: labels.factors[value] }))], (value) => ({ ...measured, factor: FACTORS.find((each) => each === value) ?? null }))] : []),
+    ...(subject === 'batch' || measured.factor !== null ? [choiceField<Characteristic>('factor', words.factor, 'choice', measured.factor ?? '', [{ value: '', text: words.noFactor }, ...POWDER_FACTORS.map((value) => ({ value, text: labels.factors[value] }))], (value) => ({ ...measured, factor: POWDER_FACTORS.find((each) => each === value) ?? null }))] : []),
   ];
 }
 
@@ -81,6 +80,12 @@ function withGuardFactor({ guardFactor: _, ...measured }: Measured, factor: numb
 }
 function withDecisionRule(measured: Measured, decisionRule: Measured['decisionRule']): Measured {
   return decisionRule === 'simple' ? { ...withGuardFactor(measured, null), decisionRule } : { ...measured, decisionRule };
+}
+
+/** The target the limits lie about; none, where the plan states the limits itself or a percentage of the weight is enough said. */
+function limitsFromField(measured: Measured): EditField<Characteristic> {
+  const { limitsFrom, ...rest } = measured;
+  return choiceField('limitsFrom', words.limitsFrom, 'choice', limitsFrom ?? '', (['', 'pressWeight', 'greenHeight'] as const).map((value) => ({ value, text: words.limitsFromNames[value] })), (chosen) => (chosen === 'pressWeight' || chosen === 'greenHeight' ? { ...rest, limitsFrom: chosen } : rest));
 }
 
 function kindFields(kind: NonconformityKind): readonly EditField<NonconformityKind>[] {

@@ -1,6 +1,6 @@
 import { RATING_REFERENCES, SATURATION_UNITS, type Characteristic, type Graded, type Measured, type ValueEntry } from '../../../shared/traveller/index.ts';
 import { planWritingWords } from '../../../shared/words/plan-writing.en.ts';
-import { choiceField, maybeNumberField, numberField, textField, wholeField, type EditField } from './edit-field.ts';
+import { choiceField, maybeNumberField, numberField, textField, wholeField, yesNoField, type EditField } from './edit-field.ts';
 
 const words = planWritingWords.characteristic;
 const HOWS = ['direct', 'crater', 'craterLayer', 'shrinkage', 'archimedes', 'saturation'] as const satisfies readonly ValueEntry['how'][];
@@ -20,7 +20,10 @@ export function entryFields(measured: Measured): readonly EditField<Characterist
       how, textField('entry.of', words.layerOf, entry.of, (of) => put({ ...entry, of }), { most: 64 }),
       wholeField('entry.layer', words.layer, entry.layer, (layer) => put({ ...entry, layer }), { least: 1, most: 12 }),
     ];
-    case 'shrinkage': return [how, numberField('entry.die', words.die, entry.dieMm, (dieMm) => put({ how: 'shrinkage', dieMm }), { above: 0 }, { unit: 'mm' })];
+    case 'shrinkage': return [
+      how, numberField('entry.die', words.die, entry.dieMm, (dieMm) => put({ ...entry, dieMm }), { above: 0 }, { unit: 'mm' }),
+      yesNoField('entry.green', words.greenRead, entry.greenRead === true, words.greenReadYes, words.greenReadNo, (read) => put({ how: 'shrinkage', dieMm: entry.dieMm, ...(read ? { greenRead: true as const } : {}) })),
+    ];
     case 'saturation': {
       const { warnLowPercent = null, warnHighPercent = null, ...rest } = entry;
       const withWarnings = (low: number | null, high: number | null): Characteristic => put({ ...rest, ...(low === null ? {} : { warnLowPercent: low }), ...(high === null ? {} : { warnHighPercent: high }) });

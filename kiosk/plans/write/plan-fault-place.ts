@@ -7,7 +7,7 @@ export interface PlacedFault { readonly place: PlanPlace; readonly why: PlanFaul
 
 const FIELDS: Partial<Readonly<Record<PlanFault, readonly string[]>>> = {
   nobodyMayWork: ['roles'], verdictFromElsewhere: ['workedOn'], noLimit: ['lower', 'upper'], limitsCrossed: ['lower', 'upper'], plausibleEmpty: ['plausible.'], guardedWorkedOut: ['decisionRule'], guardFactor: ['guardFactor'],
-  everyPieceWorkedOut: ['entry'], craterLayers: ['entry.layers'], layerOfCrater: ['entry'], saturationEntry: ['entry', 'unit'], codeTwice: ['kinds.'], worstNotOnScale: ['worstAccepted'], pressLimitsNotForLot: ['pressTolerancePercent'], tooFewDecimals: ['decimals'],
+  everyPieceWorkedOut: ['entry'], craterLayers: ['entry.layers'], layerOfCrater: ['entry'], saturationEntry: ['entry', 'unit'], codeTwice: ['kinds.'], worstNotOnScale: ['worstAccepted'], pressLimitsNotForLot: ['pressTolerancePercent'], tooFewDecimals: ['decimals'], noThicknessLimits: ['limitsFrom'],
   noAql: ['attributes.aql.', 'limitingQuality.lq.', 'zeroAcceptance.lq.', 'twoPoint.points.', 'sequential.points.'], attributesAql: ['attributes.aql.'], nonconformitiesAql: ['attributes.aql.'],
   classWithoutAql: ['attributes.aql.', 'limitingQuality.lq.', 'zeroAcceptance.lq.', 'twoPoint.points.', 'sequential.points.'], skipLotCritical: ['attributes.skipLot'], skipLotNumbers: ['attributes.skipLot'], ownTable: ['attributes.ownTables.'],
   limitingQuality: ['limitingQuality.', 'zeroAcceptance.'], riskPoints: ['twoPoint.points.', 'sequential.points.', 'variables.points.'], variablesAql: ['variables.aqlPercent', 'variables.separate.'],

@@ -26,5 +26,5 @@ export function inputName(asked: AskedInput, layers: readonly string[]): string 
 export function keypadWord({ entry }: Measured, name: string, ordinal: number, noted: readonly number[]): string {
   const words = travellerWords().measure.input;
   const what = words.keypad(name, ordinal, entry.how === 'crater' ? 'place' : 'piece');
-  return [what, ...(entry.how === 'shrinkage' ? [words.from(format().number(entry.dieMm))] : []), ...(noted.length === 0 ? [] : [words.noted(noted.map((each) => format().number(each)).join(' · '))])].join(', ');
+  return [what, ...(entry.how === 'shrinkage' ? [(entry.greenRead === true ? words.about : words.from)(format().number(entry.dieMm))] : []), ...(noted.length === 0 ? [] : [words.noted(noted.map((each) => format().number(each)).join(' · '))])].join(', ');
 }

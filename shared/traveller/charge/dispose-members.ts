@@ -4,6 +4,7 @@ import { nextHold } from '../gate/give-verdict.ts';
 import { standingBoxes } from '../lot/lot.ts';
 import type { Pen } from '../pen.ts';
 import type { Batch } from '../powder-batch/batch.ts';
+import { blendsOf } from '../powder-batch/lineage.ts';
 import type { Signature } from '../stamp.ts';
 import { restingOn } from './resting-on.ts';
 import { standForMembers } from './stand-for-members.ts';
@@ -34,8 +35,16 @@ export function disposeMembers(pen: Pen, stream: string, { cause }: Hold, dispos
   if (disposition.kind === 'concession') standForMembers(pen, stream, true);
 }
 
-/** Powder that is scrapped or returned puts every lot made of it, and still here, on hold: an engineer decides about each. */
-export function holdLotsOf(pen: Pen, batch: Batch, reason: string): void {
+/** Powder that is scrapped or returned puts every blend it went into, and every lot made of it or them and still here, on hold: an engineer decides about each. */
+export function holdMadeOf(pen: Pen, batch: Batch, reason: string): void {
+  holdLots(pen, batch, reason);
+  for (const blend of blendsOf(pen, batch)) {
+    if (blend.ended === null) pen.write(blend.stream, { type: 'held', hold: nextHold(blend), cause: { by: 'person' }, reason });
+    holdLots(pen, blend, reason);
+  }
+}
+
+function holdLots(pen: Pen, batch: Batch, reason: string): void {
   for (const id of batch.lots) {
     const lot = pen.lot(id);
     const isHere = remainingPieces(lot.balance) > 0 || standingBoxes(lot).length > 0;

@@ -4,7 +4,7 @@ import type { Subject } from '../known.ts';
 import { standingHolds } from '../lot/lot.ts';
 import { requireBoxesVoided } from '../lot/release.ts';
 import { regradedLot } from '../lot/regrade.ts';
-import { disposeMembers, holdLotsOf } from '../charge/dispose-members.ts';
+import { disposeMembers, holdMadeOf } from '../charge/dispose-members.ts';
 import { streamName } from '../stream.ts';
 import type { CommonCommand, DisposeHold } from './commands.ts';
 import { nextHold } from './give-verdict.ts';
@@ -62,7 +62,7 @@ function dispose(pen: Pen, subject: Subject, command: DisposeHold): void {
   const regraded = disposition.kind === 'regrade' && subject.kind === 'lot' ? regradedLot(pen, subject, disposition.toProduct) : undefined;
   pen.write(subject.stream, { type: 'disposed', hold: hold.id, gate, disposition, reason: command.reason, signature, ...(regraded === undefined ? {} : { regraded }) });
   disposeMembers(pen, subject.stream, hold, disposition, signature);
-  if (subject.kind === 'batch' && (disposition.kind === 'scrap' || disposition.kind === 'return')) holdLotsOf(pen, subject, command.reason);
+  if (subject.kind === 'batch' && (disposition.kind === 'scrap' || disposition.kind === 'return')) holdMadeOf(pen, subject, command.reason);
 }
 
 /** Stream of a subject named by a command that speaks of a lot by its number. */

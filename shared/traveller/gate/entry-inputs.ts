@@ -3,7 +3,7 @@ import type { ReadingInputs } from './slips.ts';
 
 /** One figure to be read at the piece before its value can be worked out. `nth` and `of` count diameters from the surface. */
 export interface AskedInput {
-  readonly what: 'outerDiameter' | 'innerDiameter' | 'ringDiameter' | 'sinteredLength' | 'massInAir' | 'massInWater' | 'waterTemperature' | 'saturation';
+  readonly what: 'outerDiameter' | 'innerDiameter' | 'ringDiameter' | 'greenSize' | 'sinteredLength' | 'massInAir' | 'massInWater' | 'waterTemperature' | 'saturation';
   readonly unit: string;
   readonly nth: number;
   readonly of: number;
@@ -17,7 +17,7 @@ export function askedInputs(entry: ValueEntry): readonly AskedInput[] {
     case 'crater':
       if (entry.layers === undefined) return asked(['outerDiameter', 'mm'], ['innerDiameter', 'mm']);
       return asked(...Array.from({ length: entry.layers + 1 }, () => ['ringDiameter', 'mm'] as const));
-    case 'shrinkage': return asked(['sinteredLength', 'mm']);
+    case 'shrinkage': return entry.greenRead === true ? asked(['greenSize', 'mm'], ['sinteredLength', 'mm']) : asked(['sinteredLength', 'mm']);
     case 'archimedes': return asked(['massInAir', 'g'], ['massInWater', 'g'], ['waterTemperature', '°C']);
     case 'saturation': return asked(['saturation', entry.unit]);
   }
@@ -32,7 +32,9 @@ export function inputsFrom(entry: ValueEntry, figures: readonly number[]): Readi
     case 'crater':
       if (entry.layers !== undefined) return { diametersMm: figures };
       return second === undefined ? null : { outerMm: first, innerMm: second };
-    case 'shrinkage': return { sinteredMm: first };
+    case 'shrinkage':
+      if (entry.greenRead !== true) return { sinteredMm: first };
+      return second === undefined ? null : { greenMm: first, sinteredMm: second };
     case 'archimedes': return second === undefined || third === undefined ? null : { massInAirG: first, massInWaterG: second, waterTemperatureC: third };
     case 'saturation': return { saturation: first, unit: entry.unit };
   }

@@ -4,6 +4,7 @@ import { standingHolds } from '../lot/lot.ts';
 import type { Pen } from '../pen.ts';
 import { countForSwitching, recountForSwitching } from '../switching-state/count-lot.ts';
 import { countForSkipping, recountForSkipping } from '../skip-lot/passed-over.ts';
+import { carryFactors } from '../powder-batch/carry-factors.ts';
 import { standForMembers, standForParts } from '../charge/stand-for-members.ts';
 import { gateOf } from './decide-gate.ts';
 import { judgeGate } from './judge.ts';
@@ -22,6 +23,13 @@ export function giveVerdict(pen: Pen, stream: string, gateId: string): void {
   countForSwitching(pen, stream, gateId);
   if (subject.kind === 'lot') countForSkipping(pen, subject.product.id, subject.id, gate, whole);
   standForMembers(pen, stream, false);
+  carryOn(pen, stream);
+}
+
+/** New numbers of released powder go on to the press targets of what is made of it. */
+function carryOn(pen: Pen, stream: string): void {
+  const subject = pen.subject(stream);
+  if (subject.kind === 'batch') carryFactors(pen, subject);
 }
 
 /** Judges anew after a correction. A verdict that turns to rejected holds the subject; one that turns to accepted leaves the hold for an engineer to clear. */
@@ -40,6 +48,7 @@ export function reviseVerdict(pen: Pen, stream: string, gateId: string, why: str
   if (subject.kind === 'lot') recountForSkipping(pen, subject.id, gate, verdict);
   standForMembers(pen, stream, true);
   standForParts(pen, stream, gateId);
+  carryOn(pen, stream);
 }
 
 function withPresent(workers: readonly string[], pen: Pen): string[] {

@@ -12,7 +12,7 @@ import type { Verdict } from './verdict.ts';
 export interface CraterInputs { readonly outerMm: number; readonly innerMm: number }
 /** Diameters of one crater through several layers, from the surface to the substrate. */
 export interface LayerInputs { readonly diametersMm: readonly number[] }
-export interface ShrinkageInputs { readonly sinteredMm: number }
+export interface ShrinkageInputs { readonly sinteredMm: number; /** The piece's own green size, where it is read. */ readonly greenMm?: number }
 export interface ArchimedesInputs { readonly massInAirG: number; readonly massInWaterG: number; readonly waterTemperatureC: number }
 /** A saturation as the bench shows it, with the unit it was read in. */
 export interface SaturationInputs { readonly saturation: number; readonly unit: SaturationUnit }

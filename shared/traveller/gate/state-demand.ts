@@ -5,7 +5,7 @@ import { SMALLEST_VARIABLES_LOT } from '../../sampling/variables/index.ts';
 import type { Subject } from '../known.ts';
 import type { Pen } from '../pen.ts';
 import { refuse } from '../pen.ts';
-import type { Characteristic, CountedRule, FindingClass, Measured } from '../plan/characteristic.ts';
+import type { Characteristic, CountedRule, FindingClass } from '../plan/characteristic.ts';
 import { judgedClasses } from '../plan/characteristic.ts';
 import { lotPlanFor } from '../plan/lot-plan-for.ts';
 import { passedOver } from '../skip-lot/passed-over.ts';
@@ -14,6 +14,7 @@ import type { SwitchingSeverity } from '../switching-state/slips.ts';
 import { variablesPlanFor } from '../plan/variables-plan-for.ts';
 import { streamName, switchingStream } from '../stream.ts';
 import type { ClassPlan, Demand, Place } from './demand.ts';
+import { withPressLimits } from './press-limits.ts';
 
 /** Severity in force; a state that never began is normal (ISO 2859-1, start of inspection; from memory). Discontinued stops an original inspection. */
 function severityOf(pen: Pen, stream: string, original: boolean): Exclude<SwitchingSeverity, 'discontinued'> {
@@ -25,7 +26,7 @@ function severityOf(pen: Pen, stream: string, original: boolean): Exclude<Switch
 
 /** What the opened gate asks of one characteristic: n, the plan in force, and which pieces. */
 export function stateDemand(pen: Pen, subject: Subject, gate: string, planned: Characteristic, lotSize: number, original: boolean, seed: string): Demand {
-  const characteristic = withPressLimits(subject, planned);
+  const characteristic = subject.kind === 'lot' ? withPressLimits(planned, subject.press) : planned;
   const { sampling } = characteristic;
   const product = subject.kind === 'lot' ? subject.product.id : subject.id;
   switch (sampling.rule) {
@@ -87,16 +88,4 @@ function classPlan(pen: Pen, at: { readonly product: string; readonly gate: stri
 function drawn(subject: Subject, pieces: readonly number[]): Place[] {
   if (subject.kind !== 'lot') return [];
   return pieces.map((piece) => ({ at: 'tray', piece, tray: Math.ceil(piece / subject.trayCapacity), position: ((piece - 1) % subject.trayCapacity) + 1 }));
-}
-
-/** Fills in limits that follow from the powder: target press weight ± the plan's tolerance. */
-function withPressLimits(subject: Subject, characteristic: Characteristic): Characteristic {
-  if (characteristic.kind !== 'measured' || characteristic.pressTolerancePercent === null || subject.kind !== 'lot') return characteristic;
-  const scale = 10 ** characteristic.decimals;
-  const rounded = (value: number): number => Math.round(value * scale) / scale;
-  const { weightG } = subject.press;
-  const share = characteristic.pressTolerancePercent / 100;
-  const [lower, upper] = [rounded(weightG * (1 - share)), rounded(weightG * (1 + share))];
-  if (lower >= upper) refuse({ code: 'planUnsound', where: characteristic.name, why: 'tooFewDecimals' });
-  return { ...characteristic, target: rounded(weightG), lower, upper } satisfies Measured;
 }

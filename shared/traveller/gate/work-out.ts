@@ -23,10 +23,14 @@ export function workOut(characteristic: Measured, value: number | string | boole
       requireShrinking(name, [inputs.outerMm, inputs.innerMm], entry.ballDiameterMm);
       return roundTo(craterThicknessUm({ ballDiameterMm: entry.ballDiameterMm, ...inputs }).exactUm, decimals);
     }
-    case 'shrinkage':
-      if (inputs === undefined || !('sinteredMm' in inputs)) return wanted('sinteredLength', 'mm');
-      if (!(inputs.sinteredMm > 0 && inputs.sinteredMm < entry.dieMm)) return refuse({ code: 'valueImpossible', characteristic: name, value: inputs.sinteredMm, why: 'largerThanDie', detail: String(entry.dieMm) });
-      return roundTo(100 * linearShrinkage(entry.dieMm, inputs.sinteredMm), decimals);
+    case 'shrinkage': {
+      const greenRead = entry.greenRead === true;
+      if (inputs === undefined || !('sinteredMm' in inputs) || (inputs.greenMm !== undefined) !== greenRead) return wanted(greenRead ? 'greenAndSintered' : 'sinteredLength', 'mm');
+      const { sinteredMm, greenMm = entry.dieMm } = inputs;
+      if (!Number.isFinite(greenMm)) return refuse({ code: 'valueImpossible', characteristic: name, value: greenMm, why: 'notFinite', detail: '' });
+      if (!(sinteredMm > 0 && sinteredMm < greenMm)) return refuse({ code: 'valueImpossible', characteristic: name, value: sinteredMm, why: 'largerThanDie', detail: String(greenMm) });
+      return roundTo(100 * linearShrinkage(greenMm, sinteredMm), decimals);
+    }
     case 'archimedes': {
       if (inputs === undefined || !('massInAirG' in inputs)) return wanted('weighings', '');
       const { massInAirG, massInWaterG, waterTemperatureC } = inputs;

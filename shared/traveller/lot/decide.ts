@@ -1,4 +1,3 @@
-import { pressTargets } from '../../carbide/index.ts';
 import { boxCodeFault, buildBoxCode, readBoxCode } from '../box-code/index.ts';
 import { verdictOfAll } from '../charge/stand-for-members.ts';
 import { isPassed } from '../gate/work.ts';
@@ -8,12 +7,16 @@ import { refuse, requireFitId, requireReason } from '../pen.ts';
 import { planInForce, routeOf } from '../plan/in-force.ts';
 import type { Batch } from '../powder-batch/batch.ts';
 import { factorsOf } from '../powder-batch/decide.ts';
+import { ancestorsOf } from '../powder-batch/lineage.ts';
+import { powderForPieces, remainingKg } from '../powder-batch/powder-balance.ts';
+import { requirePressLimits } from '../gate/press-limits.ts';
 import type { Signature } from '../stamp.ts';
 import { streamName } from '../stream.ts';
-import { requireFree } from '../upstream.ts';
+import { requireFree, requirePowderFree } from '../upstream.ts';
 import type { LotOwnCommand, OpenLot, PackBox, PrintLabel, ReadLabel, RecordSort, ShipBox, SplitLot, VoidBox } from './commands.ts';
 import type { Box, Concession, Lot } from './lot.ts';
 import { moveLotToPlan } from './move-to-plan.ts';
+import { pressTargetOf } from './press-target.ts';
 import { lotProduct } from './regrade.ts';
 import { releaseLot, requireReleased, withdrawRelease } from './release.ts';
 
@@ -46,25 +49,27 @@ function openLot(pen: Pen, command: OpenLot): void {
   const { plan, planVersion } = planInForce(pen, card.plan, 'lot');
   const batch = pen.batch(command.batch);
   requireFree(batch);
+  requirePowderFree(pen, batch);
   const verdict = verdictOfAll(batch);
   // A released batch whose verdict was corrected may be under test again.
   if (batch.released === null || verdict === null || !verdict.accepted) return refuse({ code: 'batchNotReleased', batch: batch.id });
   if (batch.grade.id !== card.grade) refuse({ code: 'gradeDiffers', lot: command.lot, has: batch.grade.id, wanted: card.grade });
-  const factors = factorsOf(batch);
-  const targets = pressTargets({
-    sinteredVolumeMm3: card.sinteredVolumeMm3, sinteredDensityGPerCm3: factors.sinteredDensityGPerCm3, binderFraction: factors.binderPercent / 100,
-    linearShrinkage: factors.linearShrinkagePercent / 100, sinteredLengthMm: card.thicknessMm,
-  });
+  const press = pressTargetOf(pen, card.id, factorsOf(pen, batch), batch);
+  requirePressLimits(plan, press);
+  const [kg, left] = [powderForPieces(command.quantity, press.weightG), remainingKg(batch)];
+  if (kg > left) refuse({ code: 'notEnoughPowder', batch: batch.id, wantedKg: kg, remainingKg: left });
   pen.write(stream, {
     type: 'lotOpened', lot: command.lot, product: lotProduct(card), plan: card.plan, planVersion, route: routeOf(plan), batch: batch.id, quantity: command.quantity,
-    trayCapacity: command.trayCapacity, order: command.order ?? null, splitFrom: null, demo: isDemo(pen),
-    press: { weightG: targets.pressWeightG, greenThicknessMm: targets.greenLengthMm, ...factors, fromBatch: batch.id },
+    trayCapacity: command.trayCapacity, order: command.order ?? null, splitFrom: null, demo: isDemo(pen), press,
   });
-  pen.write(batch.stream, { type: 'batchUsed', lot: command.lot });
+  pen.write(batch.stream, { type: 'batchUsed', lot: command.lot, kg });
   for (const gate of plan.gates) {
     if (gate.workedOn !== 'batch') continue;
     pen.write(stream, { type: 'gateVerdictInherited', gate: gate.id, from: batch.stream, verdict, revised: false });
-    for (const { statement, signature } of concessionsInForce(batch)) takeConcessionAlong(pen, stream, { gate: gate.id, from: batch.stream, statement, signature });
+    // A concession on a part of a blend is one on the blend.
+    for (const powder of [batch, ...ancestorsOf(pen, batch)]) {
+      for (const { statement, signature } of concessionsInForce(powder)) takeConcessionAlong(pen, stream, { gate: gate.id, from: powder.stream, statement, signature });
+    }
   }
 }
 

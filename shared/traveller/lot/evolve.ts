@@ -26,7 +26,7 @@ function open(slip: Slip, body: Extract<Own, { type: 'lotOpened' }>): Lot {
     kind: 'lot', id: body.lot, stream: slip.stream, version: slip.version, openedAt: slip.at, lastAt: slip.at, demo: body.demo,
     gates: freshGates(body.route), holds: [], corrections: [], ended: null,
     product: body.product, plan: body.plan, planVersion: body.planVersion, batch: body.batch, order: body.order, trayCapacity: body.trayCapacity,
-    balance: openBalance(body.quantity), press: body.press, splitFrom: body.splitFrom, splitInto: [], charges: [], concessions: [], release: null, releases: 0, boxes: [],
+    balance: openBalance(body.quantity), press: body.press, pressOutdated: null, splitFrom: body.splitFrom, splitInto: [], charges: [], concessions: [], release: null, releases: 0, boxes: [],
   };
 }
 
@@ -46,6 +46,8 @@ function afterCommon(lot: Lot, slip: Slip<CommonSlip>): Lot {
 function evolveOwn(lot: Lot, slip: Slip, body: Own): Lot {
   switch (body.type) {
     case 'lotOpened': throw new BrokenThread(`lot ${lot.id} was opened twice`);
+    case 'pressTargetRevised': return { ...lot, press: body.press };
+    case 'pressTargetOutdated': return { ...lot, pressOutdated: body.press };
     case 'chargeJoined': return { ...lot, charges: [...lot.charges, { charge: body.charge, gate: body.gate, places: body.places, current: true }] };
     case 'gateVerdictInherited':
       return {

@@ -1,5 +1,8 @@
 import type { GateRecord } from '../gate/work.ts';
 import type { Hold } from '../gate/hold.ts';
+import type { SinteredSizes } from '../catalogue/sintered-sizes.ts';
+import type { PowderFactor } from '../plan/powder-factor.ts';
+import type { BlendShare } from '../powder-batch/batch.ts';
 import type { PieceBalance } from '../piece-balance/piece-balance.ts';
 import type { Signature } from '../stamp.ts';
 import type { SubjectKind } from '../stream.ts';
@@ -7,8 +10,32 @@ import type { SubjectKind } from '../stream.ts';
 /** The product as it was when the lot was opened. */
 export interface LotProduct { readonly id: string; readonly designation: string; readonly name: string; readonly grade: string; readonly layer: string | null; readonly marking: string; readonly piecesPerBox: number; readonly itemCode: string }
 export interface RouteStep { readonly id: string; readonly name: string; readonly workedOn: SubjectKind; readonly bench: string }
-/** What pressing aims at, from the powder batch's factors. Source of the formulas: shared/carbide/shrinkage. */
-export interface PressTarget { readonly weightG: number; readonly greenThicknessMm: number; readonly linearShrinkagePercent: number; readonly sinteredDensityGPerCm3: number; readonly binderPercent: number; readonly fromBatch: string }
+/** What pressing aims at, from the powder batch's factors. Source of the formulas: shared/carbide/press-by-direction. What is left out stands on slips of before, or is not known. */
+export interface PressTarget {
+  readonly weightG: number;
+  readonly greenThicknessMm: number;
+  readonly linearShrinkagePercent: number;
+  readonly sinteredDensityGPerCm3: number;
+  readonly binderPercent: number;
+  readonly fromBatch: string;
+  readonly widthShrinkagePercent?: number;
+  readonly heightShrinkagePercent?: number;
+  readonly furtherLossPercent?: number;
+  readonly sizes?: SinteredSizes;
+  readonly dieFactor?: number;
+  /** Die that the powder asks for across the sintered size. */
+  readonly dieMm?: number;
+  readonly greenDensityGPerCm3?: number;
+  /** The sintered limits of the thickness, each carried to the green piece. */
+  readonly greenThicknessLimits?: { readonly lowerMm: number; readonly upperMm: number };
+  /** Weights that the sintered limits of the thickness leave room for, at one density and one die. */
+  readonly weightRoom?: { readonly lowerG: number; readonly upperG: number };
+  /** Expanded, k = 2, from the spread of the lab's readings. */
+  readonly uncertainty?: { readonly weightG: number; readonly greenThicknessMm: number; readonly dieFactor: number };
+  /** Of powder from a blend: its parts, and the factors weighted from theirs. */
+  readonly blendedFrom?: readonly BlendShare[];
+  readonly weighted?: readonly PowderFactor[];
+}
 export interface Box { readonly serial: string; readonly pieces: number; readonly packedAt: string; readonly packedBy: string; readonly copies: number; readonly payload: string | null; readonly readBack: boolean; readonly voided: string | null; readonly shipped: null | { readonly shipment: string; readonly order: string; readonly consignee: string; readonly at: string; readonly by: string } }
 export interface Concession { readonly gate: string | null; readonly statement: string; readonly signature: Signature; readonly from: string | null }
 export interface CorrectionNote { readonly gate: string; readonly characteristic: string; readonly ordinal: number | null; readonly from: string; readonly to: string; readonly reason: string; readonly at: string; readonly by: string }
@@ -40,6 +67,8 @@ export interface Lot extends SubjectCommon {
   readonly trayCapacity: number;
   readonly balance: PieceBalance;
   readonly press: PressTarget;
+  /** The target as it would be now, where the powder's factors were corrected after the lot was pressed; null otherwise. */
+  readonly pressOutdated: PressTarget | null;
   readonly splitFrom: string | null;
   readonly splitInto: readonly string[];
   /** Streams of the charges joined, latest last, with the gate each stands for. */

@@ -6,6 +6,10 @@ import type { LotProduct, PressTarget, RouteStep } from './lot.ts';
 /** What has happened to an insert lot. */
 export type LotSlip = GateSlip | CommonSlip
   | { readonly type: 'lotOpened'; readonly lot: string; readonly product: LotProduct; readonly plan: string; readonly planVersion: number; readonly route: readonly RouteStep[]; readonly batch: string; readonly quantity: number; readonly trayCapacity: number; readonly order: string | null; readonly press: PressTarget; readonly splitFrom: string | null; readonly demo: boolean }
+  /** Corrected powder, and the lot is not pressed yet: it is pressed to this. */
+  | { readonly type: 'pressTargetRevised'; readonly press: PressTarget }
+  /** Corrected powder, and the lot was pressed to the earlier target: this is what it would have been. */
+  | { readonly type: 'pressTargetOutdated'; readonly press: PressTarget }
   | { readonly type: 'chargeJoined'; readonly charge: string; readonly gate: string; readonly places: readonly string[] }
   | { readonly type: 'gateVerdictInherited'; readonly gate: string; readonly from: string; readonly verdict: Verdict; readonly revised: boolean }
   | { readonly type: 'gateReopened'; readonly gate: string; readonly from: string; readonly disposition: 'retest' | 'reSinter' | 'recoat' | 'rework' | 'concession'; readonly statement: string | null; /** The hold lifted by it; null where a concession is taken along without one. */ readonly hold: string | null; readonly signature: Signature }

@@ -1,4 +1,5 @@
 import type { SaturationUnit } from '../../carbide/index.ts';
+import type { PowderFactor } from './powder-factor.ts';
 import type { InspectionLevel } from '../../sampling/attributes/index.ts';
 import type { SwitchingRule } from '../../sampling/switching/index.ts';
 import type { DecisionRule } from '../../metrology/decision-rules/index.ts';
@@ -87,7 +88,8 @@ export type ValueEntry =
   | { readonly how: 'crater'; readonly ballDiameterMm: number; readonly layers?: number }
   /** Thickness of one layer, counted from the surface: given by the crater of the characteristic `of` in the same gate, and never entered itself. */
   | { readonly how: 'craterLayer'; readonly of: string; readonly layer: number }
-  | { readonly how: 'shrinkage'; readonly dieMm: number }
+  /** From the sintered size and the green one: the die's, or with `greenRead` the piece's own as read, such as a height that the press makes; `dieMm` is then what it is pressed to. */
+  | { readonly how: 'shrinkage'; readonly dieMm: number; readonly greenRead?: true }
   /** Density from the mass in air, the mass in water and the water's temperature. */
   | { readonly how: 'archimedes' }
   /** Magnetic saturation read in `unit` and judged as percent of what the grade's cobalt would give pure; warned of outside the inner band. */
@@ -114,10 +116,16 @@ export interface Measured extends Common {
   readonly guardFactor?: number;
   readonly entry: ValueEntry;
   /** A powder factor that this characteristic's mean gives to pressing. */
-  readonly factor: 'linearShrinkagePercent' | 'sinteredDensityGPerCm3' | 'binderPercent' | null;
-  /** Limits worked out from the powder when the lot is opened: target weight ± this percentage. */
+  readonly factor: PowderFactor | null;
+  /** Limits worked out from the powder when the gate is opened: target ± this percentage. */
   readonly pressTolerancePercent: number | null;
+  /** The target those limits lie about: the weight unless given. With no percentage they are carried from the sintered limits of the thickness. */
+  readonly limitsFrom?: 'pressWeight' | 'greenHeight';
   readonly sampling: VariablesRule | FixedRule | BarrelsRule | PositionsRule | EveryPieceRule;
+}
+/** True where the limits follow from the powder and not from the plan. */
+export function takesPressLimits({ pressTolerancePercent, limitsFrom }: Pick<Measured, 'pressTolerancePercent' | 'limitsFrom'>): boolean {
+  return pressTolerancePercent !== null || limitsFrom !== undefined;
 }
 /** The rules that count what an inspector finds in a drawn sample. */
 export type CountedRule = AttributesRule | LimitingQualityRule | ZeroAcceptanceRule | TwoPointRule | SequentialRule;

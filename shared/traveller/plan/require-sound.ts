@@ -2,7 +2,7 @@ import { AQLS } from '../../sampling/attributes/index.ts';
 import { smallestVariablesPlan, VARIABLES_AQLS } from '../../sampling/variables/index.ts';
 import { refuse } from '../pen.ts';
 import type { Characteristic, CountedRule, FindingClass, Measured, RiskPoints, VariablesRule } from './characteristic.ts';
-import { judgedClasses } from './characteristic.ts';
+import { judgedClasses, takesPressLimits } from './characteristic.ts';
 import type { GatePlan, InspectionPlan } from './gate-plan.ts';
 import { entryFault } from './entry-fault.ts';
 import type { PlanFault } from './plan-fault.ts';
@@ -32,10 +32,10 @@ function soundGate(gate: GatePlan, plan: InspectionPlan): void {
 function faultOf(characteristic: Characteristic, plan: InspectionPlan): PlanFault | null {
   const { sampling } = characteristic;
   if (characteristic.kind === 'measured') {
-    const { lower, upper, entry, decisionRule, guardFactor, pressTolerancePercent } = characteristic;
-    if (pressTolerancePercent !== null && plan.appliesTo !== 'lot') return 'pressLimitsNotForLot';
+    const { lower, upper, entry, decisionRule, guardFactor } = characteristic;
+    if (takesPressLimits(characteristic) && plan.appliesTo !== 'lot') return 'pressLimitsNotForLot';
     if (sampling.rule === 'everyPiece' && entry.how !== 'direct') return 'everyPieceWorkedOut';
-    if (lower === null && upper === null && pressTolerancePercent === null) return 'noLimit';
+    if (lower === null && upper === null && !takesPressLimits(characteristic)) return 'noLimit';
     if (lower !== null && upper !== null && lower >= upper) return 'limitsCrossed';
     if (characteristic.plausible.least >= characteristic.plausible.most) return 'plausibleEmpty';
     if (guardFactor !== undefined && (decisionRule === 'simple' || !(guardFactor > 0 && guardFactor <= 3))) return 'guardFactor';
@@ -80,8 +80,8 @@ function countedFault(rule: CountedRule, classesFound: readonly FindingClass[]):
 }
 
 /** What is wrong with a rule by variables. */
-function variablesFault({ aqlPercent, sigma, form, separate, points }: VariablesRule, { lower, upper, pressTolerancePercent }: Measured): PlanFault | null {
-  const hasTwo = (lower !== null && upper !== null) || pressTolerancePercent !== null;
+function variablesFault({ aqlPercent, sigma, form, separate, points }: VariablesRule, measured: Measured): PlanFault | null {
+  const hasTwo = (measured.lower !== null && measured.upper !== null) || takesPressLimits(measured);
   if (hasTwo && form === 'k' && separate === undefined) return 'variablesForm';
   if (separate !== undefined && (!hasTwo || points !== undefined || aqlPercent !== Math.min(separate.lowerAqlPercent, separate.upperAqlPercent))) return 'variablesSides';
   if (points !== undefined) return !areRiskPoints(points) ? 'riskPoints' : isDesigned(points, sigma === undefined ? 's' : 'sigma') ? null : 'noDesign';

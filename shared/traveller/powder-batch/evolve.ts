@@ -14,7 +14,7 @@ export function evolveBatch(batch: Batch | null, slip: Slip<BatchSlip>): Batch {
     return {
       kind: 'batch', id: body.batch, stream: slip.stream, version: slip.version, openedAt: slip.at, lastAt: slip.at, demo: body.demo,
       gates: freshGates(body.route), holds: [], corrections: [], ended: null, grade: body.grade, plan: body.plan, planVersion: body.planVersion,
-      barrels: body.barrels, kgPerBarrel: body.kgPerBarrel, rawLots: body.rawLots, concessions: [], released: null, lots: [],
+      barrels: body.barrels, kgPerBarrel: body.kgPerBarrel, rawLots: body.rawLots, blendedFrom: body.blendedFrom ?? [], blendedInto: [], lotsKg: 0, concessions: [], released: null, lots: [],
     };
   }
   if (isGateSlip(slip)) return evolveGateWork(batch, slip);
@@ -28,6 +28,8 @@ export function evolveBatch(batch: Batch | null, slip: Slip<BatchSlip>): Batch {
   switch (own.type) {
     case 'batchOpened': throw new BrokenThread(`batch ${batch.id} was opened twice`);
     case 'batchReleased': return { ...next, released: { factors: own.factors, signature: own.signature } };
-    case 'batchUsed': return { ...next, lots: [...batch.lots, own.lot] };
+    case 'factorsRevised': return { ...next, released: batch.released === null ? null : { ...batch.released, factors: own.factors } };
+    case 'batchBlended': return { ...next, blendedInto: [...batch.blendedInto, { batch: own.into, kg: own.kg }] };
+    case 'batchUsed': return { ...next, lots: [...batch.lots, own.lot], lotsKg: batch.lotsKg + (own.kg ?? 0) };
   }
 }

@@ -138,7 +138,7 @@ const GAUGE: Readonly<Record<string, string>> = { micrometer: 'MIC-11', balance:
 
 /** A released powder batch of Demo fine 8. */
 export function releasedBatch(plant: LittlePlant, id = 'P1'): void {
-  plant.must({ type: 'openBatch', batch: id, grade: 'DEMO-F8', barrels: 12, kgPerBarrel: 100, rawLots: [] });
+  plant.must({ type: 'openBatch', batch: id, grade: 'DEMO-F8', barrels: 12, kgPerBarrel: 1000, rawLots: [] });
   workThrough(plant, `batch:${id}`, 'powder-lab');
   plant.must({ type: 'releaseBatch', batch: id });
 }

@@ -66,12 +66,13 @@ describe('the factors of the powder', () => {
     expect([weightG / pressWeightG, greenThicknessMm / greenLengthMm, fromBatch]).toEqual([expect.closeTo(1, 12), expect.closeTo(1, 12), 'P1']);
   });
 
-  it('corrected after the release, hold for the lots opened from then on', () => {
+  it('corrected after the release, hold for the lots opened from then on and for those not yet pressed', () => {
     releasedBatch(plant);
     openLot(plant, 'A1');
     correct('density', 14.68);
     openLot(plant, 'A2');
-    expect([plant.lot('A1').press.sinteredDensityGPerCm3, plant.lot('A2').press.sinteredDensityGPerCm3]).toEqual([14.65, expect.closeTo(14.66, 10)]);
+    expect([plant.lot('A1').press.sinteredDensityGPerCm3, plant.lot('A2').press.sinteredDensityGPerCm3]).toEqual([expect.closeTo(14.66, 10), expect.closeTo(14.66, 10)]);
+    expect(plant.lot('A1').press).toEqual(plant.lot('A2').press);
   });
 
   it('set the weight limits of every piece at the press', () => {

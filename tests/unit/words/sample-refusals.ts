@@ -42,6 +42,8 @@ export const sampleRefusals: Each<Refusal> = {
   sortNotAskedFor: { code: 'sortNotAskedFor', gate: 'Final visual', status: 'rejected' },
   sortNotWhole: { code: 'sortNotWhole', looked: 900, remaining: 1000 },
   batchNotReleased: { code: 'batchNotReleased', batch: 'B26-031' },
+  notEnoughPowder: { code: 'notEnoughPowder', batch: 'B26-031', wantedKg: 320, remainingKg: 301.5 },
+  blendImpossible: { code: 'blendImpossible', batch: 'B26-031', why: 'namedTwice' },
   factorMissing: { code: 'factorMissing', batch: 'B26-031', factor: 'binderPercent' },
   gradeDiffers: { code: 'gradeDiffers', lot: 'L26-0417', has: 'GR10', wanted: 'GR20' },
   lotNotReadyForCharge: { code: 'lotNotReadyForCharge', lot: 'L26-0417', gate: 'Sintering', next: 'Pressing' },

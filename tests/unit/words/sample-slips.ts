@@ -58,7 +58,7 @@ export const signature: Signature = { badge: 'P-02', name: 'R. Test', role: 'rel
 const product: LotProduct = { id: 'P-100', designation: 'CNMG 120408', name: 'Turning insert', grade: 'GR10', layer: null, marking: 'GR10', piecesPerBox: 10, itemCode: 'IT-100' };
 const gate: GatePlan = { id: 'final', name: 'Final visual', workedOn: 'lot', bench: 'Final visual', roles: ['inspector'], cautions: ['sharpEdges'], characteristics: [counted] };
 const route = [{ id: 'final', name: 'Final visual', workedOn: 'lot' as const, bench: 'Final visual' }];
-const press = { weightG: 9.876, greenThicknessMm: 5.8, linearShrinkagePercent: 18, sinteredDensityGPerCm3: 14.9, binderPercent: 2, fromBatch: 'B26-031' };
+const press = { weightG: 9.876, greenThicknessLimits: { lowerMm: 5.7, upperMm: 5.9 }, dieFactor: 1.2195, greenThicknessMm: 5.8, linearShrinkagePercent: 18, sinteredDensityGPerCm3: 14.9, binderPercent: 2, fromBatch: 'B26-031' };
 const gauge = { id: 'M-11', expandedUncertainty: 0.002, calibrationDue: '2026-06-30' };
 const at = { gate: 'final', characteristic: 'thickness' };
 const counting = { type: 'lotJudged' as const, lot: 'L26-0417', original: true, accepted: false, inGap: false, plan: { kind: 'variables' as const }, sampleSize: 80, found: 6 };
@@ -79,6 +79,8 @@ export const sampleSlips: { readonly [Type in SlipBody['type']]: Extract<SlipBod
   disposed: { type: 'disposed', hold: 'H1', gate: 'final', disposition: { kind: 'regrade', toProduct: 'P-200' }, reason: 'edge too small', signature, regraded: { product, plan: 'ROUTE-A', planVersion: 2 } },
   noteAdded: { type: 'noteAdded', text: 'Tray 3 was dropped' },
   lotOpened: { type: 'lotOpened', lot: 'L26-0417', product, plan: 'ROUTE-A', planVersion: 2, route, batch: 'B26-031', quantity: 1000, trayCapacity: 100, order: 'O-17', press, splitFrom: 'L26-0400', demo: true },
+  pressTargetRevised: { type: 'pressTargetRevised', press },
+  pressTargetOutdated: { type: 'pressTargetOutdated', press },
   chargeJoined: { type: 'chargeJoined', charge: 'furnace:F26-031', gate: 'sinter', places: ['Level 2', 'Level 3'] },
   gateVerdictInherited: { type: 'gateVerdictInherited', gate: 'sinter', from: 'furnace:F26-031', verdict: verdictOfAll, revised: true },
   gateReopened: { type: 'gateReopened', gate: 'sinter', from: 'furnace:F26-031', disposition: 'concession', statement: 'Density 14.7', hold: 'H1', signature },
@@ -94,9 +96,11 @@ export const sampleSlips: { readonly [Type in SlipBody['type']]: Extract<SlipBod
   labelRead: { type: 'labelRead', box: 'L26-0417-001', payload: 'x' },
   boxVoided: { type: 'boxVoided', box: 'L26-0417-001', reason: 'wrong count' },
   boxShipped: { type: 'boxShipped', box: 'L26-0417-001', shipment: 'S-9', order: 'O-17', consignee: 'Example purchaser' },
-  batchOpened: { type: 'batchOpened', batch: 'B26-031', grade: { id: 'GR10', name: 'Grade 10' }, plan: 'POWDER', planVersion: 1, route, barrels: 12, kgPerBarrel: 50, rawLots: [{ rawLot: 'R-1', material: 'Carbide', kg: 500 }], demo: true },
+  batchOpened: { type: 'batchOpened', batch: 'B26-031', grade: { id: 'GR10', name: 'Grade 10' }, plan: 'POWDER', planVersion: 1, route, barrels: 12, kgPerBarrel: 50, rawLots: [{ rawLot: 'R-1', material: 'Carbide', kg: 500 }], blendedFrom: [{ batch: 'B26-029', kg: 300 }, { batch: 'B26-030', kg: 300 }], demo: true },
   batchReleased: { type: 'batchReleased', factors: { linearShrinkagePercent: 18, sinteredDensityGPerCm3: 14.9, binderPercent: 2 }, signature },
-  batchUsed: { type: 'batchUsed', lot: 'L26-0417' },
+  factorsRevised: { type: 'factorsRevised', from: { linearShrinkagePercent: 18, sinteredDensityGPerCm3: 14.9, binderPercent: 2 }, factors: { linearShrinkagePercent: 18.1, heightShrinkagePercent: 18.8, sinteredDensityGPerCm3: 14.9, binderPercent: 2, weighted: ['binderPercent'] }, retargeted: ['L26-0417'], pressed: ['L26-0411'] },
+  batchBlended: { type: 'batchBlended', into: 'B26-033', kg: 300 },
+  batchUsed: { type: 'batchUsed', lot: 'L26-0417', kg: 9.881 },
   chargeOpened: { type: 'chargeOpened', charge: 'F26-031', kind: 'furnace', specification: { id: 'GR10', name: 'Grade 10' }, plan: 'FURN', planVersion: 1, route, programme: 'S1', equipment: 'Furnace 2', members: [{ lot: 'L26-0417', pieces: 1000, places: ['Level 2'] }], demo: true },
   switchingStarted: { type: 'switchingStarted', product: 'P-100', gate: 'final', characteristic: 'look', class: 'major', rule: 'ISO 2859-1', aqlPercent: 0.65 },
   switchingRuleSet: { type: 'switchingRuleSet', rule: 'MIL-STD-105E', aqlPercent: 0.65 },

@@ -41,7 +41,7 @@ describe('slips', () => {
 const emptyLot: Lot = {
   kind: 'lot', id: 'L26-0417', stream: 'lot:L26-0417', version: 1, openedAt: '', lastAt: '', demo: true, gates: [], holds: [], corrections: [], ended: null,
   product: sampleSlips.lotOpened.product, plan: 'ROUTE-A', planVersion: 1, batch: 'B26-031', order: null, trayCapacity: 100,
-  balance: { opened: 1000, destroyed: 0, scrapped: 0, splitOff: 0, boxed: 0, returned: 0 }, press: sampleSlips.lotOpened.press, splitFrom: null, splitInto: [], charges: [],
+  balance: { opened: 1000, destroyed: 0, scrapped: 0, splitOff: 0, boxed: 0, returned: 0 }, press: sampleSlips.lotOpened.press, pressOutdated: null, splitFrom: null, splitInto: [], charges: [],
   concessions: [], release: null, releases: 0, boxes: [],
 };
 
