@@ -1,4 +1,4 @@
-import { isPassed, isReleased, isWhole, nextGate, remainingPieces, standingHolds } from '../../shared/traveller/index.ts';
+import { isLookDue, isPassed, isReleased, isWhole, nextGate, nextLook, remainingPieces, standingHolds } from '../../shared/traveller/index.ts';
 import type { CharacteristicWork, GateRecord, Hold, Subject } from '../../shared/traveller/index.ts';
 
 /** The one thing a traveller asks for now. */
@@ -58,17 +58,8 @@ export function isReadElsewhere({ demand: { characteristic } }: CharacteristicWo
 /** False for a look that is not due yet: the next pieces are weighed first. */
 function isWorkable(gate: GateRecord, work: CharacteristicWork): boolean {
   if (work.demand.basis.by !== 'interval') return true;
-  const due = nextLook(gate, work);
-  return due === null || due.made === null || due.made >= due.dueAt;
-}
-
-/** When the next look falls due, counted in pieces made; `made` is null where pieces are not weighed. Null when no look is left. */
-export function nextLook(gate: GateRecord, work: CharacteristicWork): { readonly look: number; readonly dueAt: number; readonly made: number | null } | null {
-  const { basis } = work.demand;
-  if (basis.by !== 'interval' || work.looks.length >= basis.looks) return null;
-  const look = work.looks.length + 1;
-  const weighed = gate.work.find(({ demand }) => demand.basis.by === 'everyPiece');
-  return { look, dueAt: Math.min(look * basis.everyPieces, gate.lotSize), made: weighed === undefined ? null : weighed.weights?.running.n ?? 0 };
+  const due = nextLook(work, gate.lotSize);
+  return due === null || isLookDue(due);
 }
 
 /** The first place of the sample that has no reading yet; null when all have one. */

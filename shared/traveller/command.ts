@@ -5,6 +5,7 @@ import type { CommonCommand, GateCommand } from './gate/commands.ts';
 import type { GaugeCommand } from './gauge/commands.ts';
 import type { LotOwnCommand } from './lot/commands.ts';
 import type { PersonCommand } from './person/slips.ts';
+import type { PressCommand } from './press/slips.ts';
 import type { PlanCommand } from './plan/commands.ts';
 import type { PlantCommand } from './plant/slips.ts';
 import type { BatchOwnCommand } from './powder-batch/commands.ts';
@@ -12,7 +13,7 @@ import type { SwitchingCommand } from './switching-state/commands.ts';
 import type { TableCommand } from './table/slips.ts';
 
 /** Everything a person or program can ask for. */
-export type Command = GateCommand | CommonCommand | LotOwnCommand | BatchOwnCommand | ChargeOwnCommand | SwitchingCommand | TableCommand | CautionCommand | PlanCommand | CatalogueCommand | GaugeCommand | PersonCommand | PlantCommand;
+export type Command = GateCommand | CommonCommand | LotOwnCommand | BatchOwnCommand | ChargeOwnCommand | SwitchingCommand | TableCommand | CautionCommand | PlanCommand | CatalogueCommand | GaugeCommand | PressCommand | PersonCommand | PlantCommand;
 export type CommandType = Command['type'];
 /** Commands that the door takes only with the PIN re-entered. */
 export const SIGNED_COMMANDS = ['dispose', 'releaseBatch', 'releaseLot', 'withdrawRelease', 'approvePlan', 'resumeInspection', 'moveLotToPlan', 'holdRecall', 'closeRecall'] as const satisfies readonly CommandType[];

@@ -9,9 +9,12 @@ import { decideGauge } from './gauge/decide.ts';
 import type { AnyState, Known } from './known.ts';
 import { decideLot } from './lot/decide.ts';
 import { Pen } from './pen.ts';
+import { decidePress } from './press/decide.ts';
 import { decideBatch } from './powder-batch/decide.ts';
 import type { Refusal } from './refusal.ts';
 import { Refused } from './refusal.ts';
+import { decideForServer } from './server-command.ts';
+import type { ServerCommand } from './server-command.ts';
 import type { NewSlip } from './slip.ts';
 import type { Stamp } from './stamp.ts';
 import { streamName } from './stream.ts';
@@ -27,9 +30,18 @@ export type Decision =
  * @throws NotAtHand when `known` cannot answer for a stream the decision needs; fetch it and decide anew
  */
 export function decide(known: Known, command: Command, stamp: Stamp): Decision {
+  return decided(known, stamp, (pen) => answer(pen, command));
+}
+
+/** The same for what the server itself gives, which no wire can bring. The stamp's person is `machineOf(command)`. @throws NotAtHand likewise */
+export function decideOwn(known: Known, command: ServerCommand, stamp: Stamp): Decision {
+  return decided(known, stamp, (pen) => decideForServer(pen, command));
+}
+
+function decided(known: Known, stamp: Stamp, write: (pen: Pen) => void): Decision {
   const pen = new Pen(known, stamp);
   try {
-    answer(pen, command);
+    write(pen);
     return { slips: pen.slips, after: pen.after };
   } catch (error) {
     if (error instanceof Refused) return { refusal: error.refusal };
@@ -53,6 +65,7 @@ function answer(pen: Pen, command: Command): void {
     case 'writeCaution': return decideCaution(pen, command);
     case 'defineProduct': case 'defineGrade': case 'defineLayer': return decideCatalogue(pen, command);
     case 'registerGauge': case 'calibrateGauge': case 'checkGauge': case 'setGaugeLine': case 'holdRecall': case 'closeRecall': case 'withdrawGauge': return decideGauge(pen, command);
+    case 'registerPress': case 'changePress': case 'setPress': return decidePress(pen, command);
     case 'enrolPerson': case 'changePerson': case 'changePin': return decidePerson(pen, command);
     case 'openPlant': return decidePlant(pen, command);
     default: return neverReached(command);
@@ -78,6 +91,8 @@ export function streamOf(command: Command): string {
     case 'defineLayer': return streamName('layer', command.layer.id);
     case 'registerGauge': return streamName('gauge', command.gauge.id);
     case 'calibrateGauge': case 'checkGauge': case 'setGaugeLine': case 'holdRecall': case 'closeRecall': case 'withdrawGauge': return streamName('gauge', command.gauge);
+    case 'registerPress': case 'changePress': return streamName('press', command.press.id);
+    case 'setPress': return streamName('press', command.press);
     case 'enrolPerson': case 'changePerson': case 'changePin': return streamName('person', command.badge);
     case 'openPlant': return 'plant:plant';
     default: return neverReached(command);

@@ -15,6 +15,8 @@ import type { PlanSlip } from './plan/slips.ts';
 import type { PlantSlip } from './plant/slips.ts';
 import { evolveBatch } from './powder-batch/evolve.ts';
 import type { BatchSlip } from './powder-batch/slips.ts';
+import { evolvePress } from './press/evolve.ts';
+import type { PressSlip } from './press/slips.ts';
 import type { Slip, SlipBody } from './slip.ts';
 import { streamParts } from './stream.ts';
 import { evolveSkip } from './skip-lot/evolve.ts';
@@ -48,6 +50,7 @@ export function evolve(state: AnyState | null, slip: Slip<SlipBody>): AnyState {
     case 'plan': return evolvePlan(of(state, 'plan'), slip as Slip<PlanSlip>);
     case 'product': case 'grade': case 'layer': return evolveCatalogue(slip as Slip<CatalogueSlip>);
     case 'gauge': return evolveGauge(of(state, 'gauge'), slip as Slip<GaugeSlip>);
+    case 'press': return evolvePress(of(state, 'press'), slip as Slip<PressSlip>);
     case 'person': return evolvePerson(of(state, 'person'), slip as Slip<PersonSlip>);
     case 'plant': return evolvePlant(of(state, 'plant'), slip as Slip<PlantSlip>);
     default: return neverReached(kind);

@@ -5,6 +5,7 @@ import type { GaugeState } from './gauge/gauge.ts';
 import type { GradeCard, LayerCard, ProductCard } from './catalogue/slips.ts';
 import type { Lot } from './lot/lot.ts';
 import type { InspectionPlan } from './plan/gate-plan.ts';
+import type { PressState } from './press/slips.ts';
 import type { PlantCard } from './plant/slips.ts';
 import type { Role } from './rights.ts';
 import type { Signature } from './stamp.ts';
@@ -24,7 +25,7 @@ export type { GaugeState };
 /** A subject with a traveller. */
 export type Subject = Lot | Batch | Charge;
 /** The state of any stream. */
-export type AnyState = Subject | Switching | Skipping | TableState | CautionState | PlanState | ProductState | GradeState | LayerState | GaugeState | PersonState | PlantState;
+export type AnyState = Subject | Switching | Skipping | TableState | CautionState | PlanState | ProductState | GradeState | LayerState | GaugeState | PressState | PersonState | PlantState;
 
 /**
  * What a decision may look at. `state` answers null where nothing has ever happened.

@@ -16,8 +16,8 @@ export type BlendFault = 'fewerThanTwo' | 'namedTwice' | 'massUnfit';
 
 /** A "no" that a person can act on. Its words stand in shared/words, its page in docs/refusals.md. */
 export type Refusal =
-  | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'person' | 'switching' | 'finding' | 'reading' | 'recall' | 'plant' | 'table' | 'caution'; readonly id: string }
-  | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'batch' | 'charge' | 'gauge' | 'person' | 'plant' | 'table'; readonly id: string }
+  | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'press' | 'person' | 'switching' | 'finding' | 'reading' | 'recall' | 'plant' | 'table' | 'caution'; readonly id: string }
+  | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'batch' | 'charge' | 'gauge' | 'press' | 'person' | 'plant' | 'table'; readonly id: string }
   | { readonly code: 'notYourRole'; readonly command: string; readonly needed: readonly Role[] }
   | { readonly code: 'signatureMissing'; readonly command: string }
   | { readonly code: 'gateOutOfOrder'; readonly gate: string; readonly before: string; readonly next: string | null }
@@ -44,6 +44,9 @@ export type Refusal =
   | { readonly code: 'sampleNotWhole'; readonly looked: number; readonly n: number }
   | { readonly code: 'sampleAlreadyComplete'; readonly characteristic: string }
   | { readonly code: 'weightsOutOfOrder'; readonly expectedFrom: number; readonly gotFrom: number; readonly lotSize: number }
+  | { readonly code: 'nothingToWeigh'; readonly gate: string }
+  | { readonly code: 'pressStands'; readonly press: string }
+  | { readonly code: 'feedGap'; readonly press: string; /** Number of the balance's count that comes next. */ readonly expected: number; readonly got: number }
   | { readonly code: 'lookOutOfOrder'; readonly expected: number; readonly got: number; readonly looks: number }
   | { readonly code: 'lookNotDue'; readonly look: number; readonly dueAt: number; readonly made: number }
   | { readonly code: 'nothingChanged'; readonly what: string }

@@ -32,8 +32,10 @@ const variables = z.strictObject({
 const fixed = z.strictObject({ rule: z.literal('fixed'), n: many, accept });
 const barrels = z.strictObject({ rule: z.literal('barrels'), barrels: many, each: z.int().min(1).max(60), accept });
 const positions = z.strictObject({ rule: z.literal('positions'), positions: z.array(line(40)).min(1).max(60), each: z.int().min(1).max(60), accept });
-const everyPiece = z.strictObject({ rule: z.literal('everyPiece'), ejectAtMostPercent: percent });
-const interval = z.strictObject({ rule: z.literal('interval'), everyPieces: place.max(1_000_000), n: many });
+const drift = z.strictObject({ lambda: z.union([z.literal(0.05), z.literal(0.1), z.literal(0.2)]).exactOptional(), sigma: positive.exactOptional(), holds: z.boolean().exactOptional() });
+const everyPiece = z.strictObject({ rule: z.literal('everyPiece'), ejectAtMostPercent: percent, drift: drift.exactOptional() });
+const minutes = z.int().min(1).max(1440).exactOptional();
+const interval = z.strictObject({ rule: z.literal('interval'), everyPieces: place.max(1_000_000), n: many, everyMinutes: minutes, graceMinutes: minutes });
 const once = z.strictObject({ rule: z.literal('once') });
 
 const common = { id: newKey, name: line(80), method: line(100), destructive: z.boolean() };

@@ -56,7 +56,10 @@ export const gaugeSchema = z.strictObject({
   allowedError: positive.exactOptional(), line: gaugeLine.exactOptional(),
 }).refine(({ least, most }) => least < most, { path: ['most'], message: 'must be above `least`' });
 
-/** Gauges, people and the plant itself. PINs pass through here and never reach a slip. */
+/** A press and its balance. */
+const press = z.strictObject({ id, name: line(80), bench, balance: id });
+
+/** Gauges, presses, people and the plant itself. PINs pass through here and never reach a slip. */
 export const peopleAndGaugeCommandSchemas = [
   z.strictObject({ type: z.literal('registerGauge'), gauge: gaugeSchema }),
   z.strictObject({ type: z.literal('calibrateGauge'), gauge: id, calibrationDue: day, expandedUncertainty: notNegative, certificate: line(60), coverageFactor: coverageFactor.exactOptional(), asFound: asFound.exactOptional() }),
@@ -65,6 +68,9 @@ export const peopleAndGaugeCommandSchemas = [
   z.strictObject({ type: z.literal('holdRecall'), gauge: id, recall: id, subjects: z.array(stream).min(1).max(1_000), reason: passage() }),
   z.strictObject({ type: z.literal('closeRecall'), gauge: id, recall: id, reason: passage() }),
   z.strictObject({ type: z.literal('withdrawGauge'), gauge: id, reason: passage() }),
+  z.strictObject({ type: z.literal('registerPress'), press }),
+  z.strictObject({ type: z.literal('changePress'), press, reason: passage() }),
+  z.strictObject({ type: z.literal('setPress'), press: id, lot: id.nullable() }),
   z.strictObject({ type: z.literal('enrolPerson'), badge: id, name: line(80), roles: roles.min(1), pin }),
   z.strictObject({ type: z.literal('changePerson'), badge: id, name: line(80), roles, active: z.boolean(), reason: passage() }),
   z.strictObject({ type: z.literal('changePin'), badge: id, pin }),

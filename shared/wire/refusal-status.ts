@@ -8,7 +8,7 @@ export const REFUSAL_STATUS: Readonly<Record<RefusalCode | DoorRefusalCode, numb
   gateIsOpen: 409, subjectIsHeld: 409, upstreamIsHeld: 409, subjectHasEnded: 409, inspectionDiscontinued: 409, wrongKindOfEntry: 409,
   ordinalOutside: 409, readingAlreadyTaken: 409, unlikelyValue: 409, valueImpossible: 409, gaugeNeeded: 409, gaugeCannotCount: 409, allowedErrorMissing: 400, recallIsClosed: 409,
   ratingUnknown: 409, findingUnknown: 409, tooManyFound: 409, findingNeedsPiece: 409, sampleNotWhole: 409, sampleAlreadyComplete: 409,
-  weightsOutOfOrder: 409, lookOutOfOrder: 409, lookNotDue: 409, nothingChanged: 409, reasonMissing: 409, dispositionNotForThis: 409,
+  weightsOutOfOrder: 409, lookOutOfOrder: 409, lookNotDue: 409, nothingToWeigh: 409, pressStands: 409, feedGap: 409, nothingChanged: 409, reasonMissing: 409, dispositionNotForThis: 409,
   notEnoughPieces: 409, sortNotAskedFor: 409, sortNotWhole: 409, batchNotReleased: 409, notEnoughPowder: 409, blendImpossible: 409, factorMissing: 409, gradeDiffers: 409,
   lotNotReadyForCharge: 409, lotIsInCharge: 409, positionUnknown: 409, notAllGatesPassed: 409, workerReleasesAlone: 409, coSignerCannot: 409,
   alreadyReleased: 409, notReleased: 409, boxTooFull: 409, boxIsGone: 409, boxesToVoid: 409, labelNotPrinted: 409, labelNotReadBack: 409, labelDiffers: 409,

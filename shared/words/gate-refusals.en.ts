@@ -108,6 +108,12 @@ export const gateRefusalWords = {
     kept: `${piecesText(speak, expectedFrom - 1)} weighed before are kept. This block was not written.`,
     next: expectedFrom > lotSize ? 'Nothing more is to be weighed.' : `Send the block that begins at piece ${speak.format.count(expectedFrom)} and ends at ${speak.format.count(lotSize)} or before.`,
   }),
+  nothingToWeigh: ({ gate }) => ({ happened: `${gate} does not ask for the weight of every piece.`, kept: 'The press stays as it was set.', next: 'Set the press when the lot stands at the gate where its pieces are weighed.' }),
+  pressStands: ({ press }) => ({ happened: `${press} is set on no lot.`, kept: 'These weights were not written; the sender keeps them.', next: 'Set the press on its lot at the presses’ desk. Then the sender sends again.' }),
+  feedGap: ({ press, expected, got }, { format }) => ({
+    happened: `${press} sent number ${format.count(got)}; number ${format.count(expected)} comes next.`, kept: `Weights up to number ${format.count(expected - 1)} are kept. These were not written.`,
+    next: `Send from number ${format.count(expected)}. If those weights are lost for good, say so with these: they are then missing and stay so.`,
+  }),
   lookOutOfOrder: ({ expected, got, looks }, { format }) => ({
     happened: expected > looks ? `All ${format.count(looks)} looks have been taken.` : `Look ${format.count(got)} cannot be taken now.`, kept: ENTRY,
     next: expected > looks ? 'Nothing more is to be looked at here.' : `Take look ${format.count(expected)} of ${format.count(looks)}.`,

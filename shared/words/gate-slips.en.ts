@@ -22,12 +22,24 @@ export const gateSlipWords: WordsFor<GateSlip | CommonSlip, 'type', Said, [Speak
     const ordinal = characteristic?.kind === 'confirmed' ? '' : `, ${speak.format.count(slip.ordinal)}`;
     return { sentence: `${characteristic?.name ?? slip.characteristic}${ordinal}: ${valueText(speak, characteristic, slip.value)}`, lines };
   },
-  weightsTaken: ({ gate, characteristic, fromPiece, values, outside, gauge, takenAt }, speak) => {
+  weightsTaken: ({ gate, characteristic, fromPiece, values, outside, gauge, takenAt, feed }, speak) => {
     const { format } = speak;
     const to = fromPiece + values.length - 1;
     const seen = outside === 0 ? 'all within the limits' : `${format.count(outside)} outside the limits, ejected`;
-    return { sentence: `${characteristicName(speak, gate, characteristic)}, pieces ${format.count(fromPiece)} to ${format.count(to)}: ${seen}`, lines: [...gaugeLines(gauge, speak), ...takenLines(takenAt, speak)] };
+    return { sentence: `${characteristicName(speak, gate, characteristic)}, pieces ${format.count(fromPiece)} to ${format.count(to)}: ${seen}`, lines: [...gaugeLines(gauge, speak), ...feedLines(feed, values.length, speak), ...takenLines(takenAt, speak)] };
   },
+  driftAnnounced: (slip, speak) => {
+    const measured = characteristicAt(speak, slip.gate, slip.characteristic);
+    const [decimals, unit] = measured?.kind === 'measured' ? [measured.decimals, ` ${measured.unit}`] : [3, ''];
+    const value = (it: number): string => `${speak.format.number(it, decimals)}${unit}`;
+    return {
+      sentence: `Drift: ${measured?.name ?? slip.characteristic} runs ${slip.side} the target since piece ${speak.format.count(slip.piece)}. ${crossingText(slip.predicted, slip.limit === null ? null : value(slip.limit), speak)}`,
+      lines: [`Running mean ${value(slip.mean)}, target ${value(slip.target)}`],
+    };
+  },
+  driftEnded: ({ gate, characteristic, piece }, speak) => ({ sentence: `Drift ended: ${characteristicName(speak, gate, characteristic)} is back near the target at piece ${speak.format.count(piece)}`, lines: [] }),
+  lookFellDue: ({ look, by, piece }, { format }) => ({ sentence: `Look ${format.count(look)} is due: ${by === 'pieces' ? `piece ${format.count(piece)} is made` : `its time has come, at piece ${format.count(piece)}`}`, lines: [] }),
+  lookMissed: ({ look, piece, why }, { format }) => ({ sentence: `Look ${format.count(look)} was missed: due at piece ${format.count(piece)}, ${why === 'nextDue' ? 'not taken before the next fell due' : 'not taken in the time the plan gives'}`, lines: [] }),
   findingRecorded: ({ gate, characteristic, code, class: each, pieces, ordinals }, speak) => ({
     sentence: `Found: ${findingName(speak, gate, characteristic, code)} (${speak.labels.findingClasses[each]}), ${piecesText(speak, pieces)}`,
     lines: ordinals === undefined ? [] : [`In the sample: ${speak.format.list(ordinals.map((ordinal) => speak.format.count(ordinal)))}`],
@@ -58,6 +70,20 @@ export const gateSlipWords: WordsFor<GateSlip | CommonSlip, 'type', Said, [Speak
   noteAdded: ({ text }) => ({ sentence: `Note: ${text}`, lines: [] }),
 };
 
+function feedLines(feed: Extract<GateSlip, { type: 'weightsTaken' }>['feed'], count: number, { format }: Speak): readonly string[] {
+  if (feed === undefined) return [];
+  return [`Sent by press ${feed.press}, numbers ${format.count(feed.fromSeq)} to ${format.count(feed.fromSeq + count - 1)} of its balance`, ...(feed.missing === 0 ? [] : [`${format.count(feed.missing)} weights before these never came`])];
+}
+
+/** Where a drift leads, in one sentence. @param limit written with its unit; null where there is none on that side */
+export function crossingText(predicted: Extract<GateSlip, { type: 'driftAnnounced' }>['predicted'], limit: string | null, { format }: Pick<Speak, 'format'>): string {
+  if (limit === null) return 'There is no limit on that side.';
+  if (predicted === null) return `When it comes to the limit ${limit} cannot be told yet.`;
+  const { piece, from, to } = predicted;
+  if (from === to) return `Some pieces already lie near the limit ${limit}.`;
+  return `First pieces outside ${limit} expected at about piece ${format.count(piece)} (${to === null ? `not before ${format.count(from)}` : `${format.count(from)} to ${format.count(to)}`}).`;
+}
+
 function inputLines(inputs: ReadingInputs | undefined, { format }: Speak): readonly string[] {
   if (inputs === undefined) return [];
   if ('outerMm' in inputs) return [`Crater read: outer ${format.number(inputs.outerMm)} mm, inner ${format.number(inputs.innerMm)} mm`];
@@ -84,6 +110,7 @@ const causeWords: WordsFor<Hold['cause'], 'by', string, [Speak]> = {
   verdict: ({ gate }, speak) => `Held by the verdict at ${gateName(speak, gate)}.`,
   charge: ({ gate, charge }, speak) => `Held at ${gateName(speak, gate)} by the verdict of ${streamText(speak, charge)}.`,
   recall: ({ gauge, recall }) => `Held for recall ${recall}: gauge ${gauge} was found out of tolerance.`,
+  drift: ({ gate, characteristic }, speak) => `Held at ${gateName(speak, gate)} because ${characteristicName(speak, gate, characteristic)} drifts.`,
   person: () => 'Held by a person’s decision.',
 };
 /** Why a subject stands still. */

@@ -39,16 +39,16 @@ export const labels: Labels = {
     fiveNotAcceptedOnTightened: 'five lots were not accepted on tightened inspection',
     resumedByAuthority: 'an engineer let inspection go on after corrective action',
   },
-  holdCauses: { verdict: 'a gate’s verdict', charge: 'the verdict of a charge', recall: 'the recall of a gauge', person: 'a person’s decision' },
+  holdCauses: { verdict: 'a gate’s verdict', charge: 'the verdict of a charge', drift: 'a drift of the weights', recall: 'the recall of a gauge', person: 'a person’s decision' },
   subjectKinds: { lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge' },
   streamKinds: {
     lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge', switching: 'switching state', skip: 'skip-lot count', table: 'own table', caution: 'caution', plan: 'plan', product: 'product', grade: 'grade',
-    layer: 'coating', gauge: 'gauge', person: 'person', plant: 'plant',
+    layer: 'coating', gauge: 'gauge', press: 'press', person: 'person', plant: 'plant',
   },
   traceKinds: { raw: 'raw-material lot', batch: 'powder batch', lot: 'lot', furnace: 'furnace charge', coating: 'coating charge', box: 'box', shipment: 'shipment' },
   things: {
     lot: 'lot', batch: 'powder batch', charge: 'charge', gate: 'gate', characteristic: 'characteristic', hold: 'hold', box: 'box', product: 'product', grade: 'grade',
-    layer: 'coating', plan: 'plan', planVersion: 'plan version', gauge: 'gauge', person: 'person', switching: 'switching state', finding: 'finding', reading: 'reading', recall: 'recall', plant: 'plant', table: 'own table', caution: 'caution',
+    layer: 'coating', plan: 'plan', planVersion: 'plan version', gauge: 'gauge', press: 'press', person: 'person', switching: 'switching state', finding: 'finding', reading: 'reading', recall: 'recall', plant: 'plant', table: 'own table', caution: 'caution',
   },
   commands: {
     openGate: 'open a gate', takeReading: 'take a reading', takeWeights: 'take weights', recordFinding: 'record a finding', withdrawFinding: 'withdraw a finding',
@@ -57,7 +57,7 @@ export const labels: Labels = {
     withdrawRelease: 'withdraw a release', packBox: 'pack a box', printLabel: 'print a label', readLabel: 'read a label back', voidBox: 'void a box', shipBox: 'ship a box',
     openBatch: 'open a powder batch', blendBatches: 'blend powder batches', releaseBatch: 'release a powder batch', openCharge: 'open a charge', setSwitching: 'set a switching state', resumeInspection: 'let inspection go on',
     draftPlan: 'draft a plan', approvePlan: 'approve a plan', moveLotToPlan: 'move a lot to another plan version', loadTable: 'load an own table', writeCaution: 'word a caution', defineProduct: 'define a product', defineGrade: 'define a grade', defineLayer: 'define a coating',
-    registerGauge: 'register a gauge', checkGauge: 'enter a check of a gauge', setGaugeLine: 'say how a gauge’s line is read', holdRecall: 'hold what a recall lists', closeRecall: 'close a recall', calibrateGauge: 'enter a calibration', withdrawGauge: 'withdraw a gauge', enrolPerson: 'enrol a person', changePerson: 'change a person',
+    registerGauge: 'register a gauge', registerPress: 'register a press', changePress: 'change a press', setPress: 'set a press on a lot', checkGauge: 'enter a check of a gauge', setGaugeLine: 'say how a gauge’s line is read', holdRecall: 'hold what a recall lists', closeRecall: 'close a recall', calibrateGauge: 'enter a calibration', withdrawGauge: 'withdraw a gauge', enrolPerson: 'enrol a person', changePerson: 'change a person',
     changePin: 'change a PIN', openPlant: 'open the plant',
   },
   signatureMeanings: {

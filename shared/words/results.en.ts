@@ -32,7 +32,10 @@ const detailWords: WordsFor<ResultDetail, 'by', string, [CharacteristicResult, S
   },
   everyPiece: ({ summary, limits, outside, ejectAtMostPercent }, result, speak) =>
     `${speak.format.count(outside)} of ${piecesText(speak, summary.n)} outside ${limitsText(limits, result, speak)} and ejected, at most ${speak.format.number(ejectAtMostPercent)} %`,
-  interval: ({ looks, looked, found }, _, { format }) => `${format.count(found)} found in ${format.count(looked)} over ${format.count(looks)} ${looks === 1 ? 'look' : 'looks'}, accept none`,
+  interval: ({ looks, looked, found, missed = [] }, _, { format }) => {
+    const named = missed.map(({ look, piece }) => `look ${format.count(look)} (piece ${format.count(piece)})`);
+    return `${format.count(found)} found in ${format.count(looked)} over ${format.count(looks)} ${looks === 1 ? 'look' : 'looks'}, accept none${named.length === 0 ? '' : `; missed: ${format.list(named)}`}`;
+  },
   grade: ({ n, worst, worstAccepted }, _, { format }) => `worst of ${format.count(n)} is ${worst}, accepted to ${worstAccepted}`,
   once: ({ statement, confirmed }) => `${confirmed ? 'confirmed' : 'not confirmed'}: ${statement}`,
 };

@@ -1,6 +1,7 @@
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { ref } from 'lit/directives/ref.js';
+import { nextLook } from '../../../shared/traveller/index.ts';
 import type { NonconformityKind } from '../../../shared/traveller/index.ts';
 import '../../parts/gh-button.ts';
 import '../../parts/gh-demand.ts';
@@ -9,7 +10,6 @@ import '../../parts/gh-progress.ts';
 import '../../parts/gh-sheet.ts';
 import '../../parts/gh-tally-key.ts';
 import { partStyles } from '../../parts/part-styles.ts';
-import { nextLook } from '../asked-now.ts';
 import { catalogue, format, travellerWords } from '../speak.ts';
 import { focusWhenShown } from './focus-when-shown.ts';
 import { GateWork, type WorkAt } from './gate-work.ts';
@@ -27,7 +27,7 @@ export class GhLookWork extends GateWork {
   protected override renderWork(at: WorkAt): unknown {
     const { work, gate } = at;
     const { characteristic, n, basis } = work.demand;
-    const next = nextLook(gate, work);
+    const next = nextLook(work, gate.lotSize);
     if (characteristic.kind !== 'counted' || basis.by !== 'interval' || next === null) return nothing;
     const words = travellerWords();
     const { count } = format();

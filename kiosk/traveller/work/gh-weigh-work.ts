@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { nextLook } from '../../../shared/traveller/index.ts';
 import type { Measured } from '../../../shared/traveller/index.ts';
 import '../../parts/gh-button.ts';
 import '../../parts/gh-demand.ts';
@@ -10,7 +11,6 @@ import '../../parts/gh-sample-strip.ts';
 import type { StripPiece } from '../../parts/gh-sample-strip.ts';
 import '../../parts/gh-sheet.ts';
 import { partStyles } from '../../parts/part-styles.ts';
-import { nextLook } from '../asked-now.ts';
 import { catalogue, format, travellerWords } from '../speak.ts';
 import { GateWork, type WorkAt } from './gate-work.ts';
 import { enteredFigure } from './entered-figure.ts';
@@ -106,7 +106,7 @@ export class GhWeighWork extends GateWork {
   #sums({ gate, work: { weights } }: WorkAt, { decimals, unit }: Measured): string {
     const words = travellerWords();
     const { number, count } = format();
-    const due = gate.work.map((work) => nextLook(gate, work)).find((look) => look !== null && look.made !== null);
+    const due = gate.work.map((work) => nextLook(work, gate.lotSize)).find((look) => look !== null && look.made !== null);
     const look = due === undefined || due === null ? [] : [words.look.next(count(Math.max(0, due.dueAt - (due.made ?? 0) - this.block.length)))];
     const summary = weights === null ? [] : [`${words.weigh.mean(number(weights.running.mean, decimals), unit)}, ${words.weigh.outside(weights.outside)}.`];
     return [`${words.weigh.progress}.`, ...look, ...summary].join(' ');
@@ -126,7 +126,7 @@ export class GhWeighWork extends GateWork {
   /** Pieces until the next look falls due: the block ends there, so that the look is asked for on time. */
   #untilLook({ gate }: WorkAt): number {
     const waits = gate.work.flatMap((work) => {
-      const next = nextLook(gate, work);
+      const next = nextLook(work, gate.lotSize);
       return next === null || next.made === null ? [] : [next.dueAt - next.made];
     });
     return Math.max(1, Math.min(Infinity, ...waits));

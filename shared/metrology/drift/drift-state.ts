@@ -16,8 +16,8 @@ export interface DriftState {
   readonly ewma: number;
   /** Values since the average last crossed the target, with the line through them: where the drift began, as far as can be told. */
   readonly trend: Trend;
-  /** The alarm that stands. */
-  readonly alarm: null | { readonly side: DriftSide; /** The value, counted from 1, at which it fell. */ readonly at: number };
+  /** The latest alarm. */
+  readonly alarm: null | { readonly side: DriftSide; /** The value, counted from 1, at which it fell. */ readonly at: number; /** The value at which it ended; null while it stands. */ readonly ended: number | null };
   /** Alarms so far, those that have ended included. */
   readonly alarms: number;
 }
@@ -49,9 +49,9 @@ export function watchDrift(rule: DriftRule, before: DriftState, values: readonly
     trend = takeIntoTrend(crossed ? emptyTrend() : trend, n, value - rule.target);
     const off = Math.abs(ewma - rule.target);
     const limit = isWatching(rule, n) ? ewmaHalfWidth(rule.lambda, rule.limitFactor, sigmaOf(rule, { n, squaredSteps }), n) : Infinity;
-    if (alarm !== null && (off <= limit / 2 || alarm.side !== sideOf(ewma, rule))) alarm = null;
-    if (off > limit && alarm === null) {
-      alarm = { side: sideOf(ewma, rule), at: n };
+    if (alarm?.ended === null && (off <= limit / 2 || alarm.side !== sideOf(ewma, rule))) alarm = { ...alarm, ended: n };
+    if (off > limit && alarm?.ended !== null) {
+      alarm = { side: sideOf(ewma, rule), at: n, ended: null };
       alarms += 1;
     }
   }

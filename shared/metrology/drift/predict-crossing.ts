@@ -24,7 +24,7 @@ const farthest = 10_000_000;
  */
 export function predictCrossing(rule: DriftRule, state: DriftState, limit: number): Crossing | null {
   const { n, trend, alarm } = state;
-  if (alarm === null) return null;
+  if (alarm === null || alarm.ended !== null) return null;
   const sigma = sigmaOf(rule, state);
   const towards = alarm.side === 'above' ? 1 : -1;
   const level = towards * (limit - rule.target) - REACHED_SIGMAS * sigma;

@@ -8,14 +8,15 @@ import { refuse, requireReason } from '../pen.ts';
 import { plannedGate } from '../plan/in-force.ts';
 import { requireFree, requireUpstreamFree } from '../upstream.ts';
 import type { CompleteSample, CorrectReading, GateCommand, OpenGate, RecordFinding, TakeLook, TakeReading, TakeWeights, WithdrawFinding } from './commands.ts';
-import { gaugeUsed, readValue, requireAsShown, requireTrusted } from './read-value.ts';
+import { gaugeUsed, readValue, requireTrusted } from './read-value.ts';
 import { layersRead } from './crater-layers.ts';
 import { doneSoFar, isSequential, nonconformingPieces } from './class-outcome.ts';
-import { judgedLimits, within } from './judge.ts';
+import { isLookDue, nextLook } from './next-look.ts';
 import { ownEnd, samplingStanding } from './sampling-standing.ts';
 import { restingOn } from '../charge/resting-on.ts';
 import { stateDemand } from './state-demand.ts';
 import { giveVerdict, reviseVerdict } from './give-verdict.ts';
+import { weigh } from './weigh.ts';
 import type { CharacteristicWork, GateRecord } from './work.ts';
 
 /** Decides every command of gate work, on whichever subject. */
@@ -30,22 +31,27 @@ export function decideGate(pen: Pen, command: GateCommand): void {
     case 'correctReading': return correctReading(pen, subject, gate, work, command);
     case 'withdrawFinding': return withdrawFinding(pen, subject, gate, work, command);
     case 'takeReading': case 'takeWeights': case 'recordFinding': case 'takeLook': case 'completeSample': {
-      if (gate.status !== 'open') refuse({ code: 'gateNotOpen', gate: gate.name, status: gate.status });
-      const [hold] = standingHolds(subject);
-      if (hold !== undefined) refuse({ code: 'subjectIsHeld', subject: subject.id, hold: hold.id, reason: hold.reason });
-      const next = nextGate(subject);
-      // A gate ahead of this one may have been opened again by a correction while work went on here.
-      if (next !== null && next.id !== gate.id) refuse({ code: 'gateOutOfOrder', gate: gate.name, before: next.name, next: next.id });
+      requireUnderWay(subject, gate);
       takeEntry(pen, subject, gate, work, command);
       return giveVerdict(pen, subject.stream, gate.id);
     }
   }
 }
 
+/** Refuses entries at a gate that is not open, on hold, or behind another that is to be worked first. */
+export function requireUnderWay(subject: Subject, gate: GateRecord): void {
+  if (gate.status !== 'open') refuse({ code: 'gateNotOpen', gate: gate.name, status: gate.status });
+  const [hold] = standingHolds(subject);
+  if (hold !== undefined) refuse({ code: 'subjectIsHeld', subject: subject.id, hold: hold.id, reason: hold.reason });
+  const next = nextGate(subject);
+  // A gate ahead of this one may have been opened again by a correction while work went on here.
+  if (next !== null && next.id !== gate.id) refuse({ code: 'gateOutOfOrder', gate: gate.name, before: next.name, next: next.id });
+}
+
 function takeEntry(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeReading | TakeWeights | RecordFinding | TakeLook | CompleteSample): void {
   switch (command.type) {
     case 'takeReading': return takeReading(pen, subject, gate, work, command);
-    case 'takeWeights': return takeWeights(pen, subject, gate, work, command);
+    case 'takeWeights': return weigh(pen, subject, gate, work, { fromPiece: command.fromPiece, values: command.values, gauge: gaugeAtHand(pen, command.gauge) });
     case 'recordFinding': return recordFinding(pen, subject, gate, work, command);
     case 'takeLook': return takeLook(pen, subject, gate, work, command);
     case 'completeSample': return completeSample(pen, subject, gate, work, command);
@@ -90,10 +96,10 @@ function gaugeAtHand(pen: Pen, id: string | undefined): GaugeState | null {
 }
 
 /** When the entry was made at the bench. A gauge is judged by this moment: what was read on its last day counts, however late the network brought it. */
-function takenAt({ stamp }: Pen): string {
+export function takenAt({ stamp }: Pen): string {
   return stamp.takenAt ?? stamp.at;
 }
-function waited({ stamp }: Pen): { readonly takenAt?: string } {
+export function waited({ stamp }: Pen): { readonly takenAt?: string } {
   return stamp.takenAt === undefined ? {} : { takenAt: stamp.takenAt };
 }
 
@@ -110,23 +116,6 @@ function takeReading(pen: Pen, subject: Subject, gate: GateRecord, work: Charact
   for (const each of [{ characteristic: characteristic.id, value }, ...layers]) pen.write(subject.stream, {
     type: 'readingTaken', gate: gate.id, ...each, ordinal: command.ordinal,
     ...(command.inputs === undefined ? {} : { inputs: command.inputs }), ...(used === undefined ? {} : { gauge: used }), ...waited(pen), ...(command.sure === true ? { sure: true as const } : {}),
-  });
-}
-
-function takeWeights(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeWeights): void {
-  const { characteristic } = work.demand;
-  if (work.demand.basis.by !== 'everyPiece' || characteristic.kind !== 'measured') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'singleReadings', unit: '' });
-  const expectedFrom = (work.weights?.running.n ?? 0) + 1;
-  if (command.fromPiece !== expectedFrom || command.values.length === 0 || expectedFrom + command.values.length - 1 > gate.lotSize) refuse({ code: 'weightsOutOfOrder', expectedFrom, gotFrom: command.fromPiece, lotSize: gate.lotSize });
-  const gauge = gaugeAtHand(pen, command.gauge);
-  const used = gaugeUsed(characteristic, gauge, takenAt(pen));
-  const impossible = command.values.find((value) => !Number.isFinite(value) || value <= 0);
-  if (impossible !== undefined) refuse({ code: 'valueImpossible', characteristic: characteristic.name, value: impossible, why: 'notFinite', detail: '' });
-  for (const value of command.values) requireAsShown(characteristic.name, value, gauge);
-  const limits = judgedLimits(characteristic, used?.expandedUncertainty ?? 0);
-  pen.write(subject.stream, {
-    type: 'weightsTaken', gate: gate.id, characteristic: characteristic.id, fromPiece: command.fromPiece, values: command.values,
-    outside: command.values.filter((value) => !within(value, limits)).length, ...(used === undefined ? {} : { gauge: used }), ...waited(pen),
   });
 }
 
@@ -163,22 +152,16 @@ function stopWhereDecided(pen: Pen, { stream }: Subject, { id: gate }: GateRecor
 function takeLook(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: TakeLook): void {
   const { characteristic, basis, n } = work.demand;
   if (characteristic.kind !== 'counted' || basis.by !== 'interval') return refuse({ code: 'wrongKindOfEntry', characteristic: characteristic.name, wanted: 'findings', unit: '' });
-  const expected = work.looks.length + 1;
-  if (command.look !== expected || expected > basis.looks) refuse({ code: 'lookOutOfOrder', expected, got: command.look, looks: basis.looks });
+  const next = nextLook(work, gate.lotSize);
+  const expected = next?.look ?? work.looks.length + (work.calls?.missed.length ?? 0) + 1;
+  if (next === null || command.look !== expected) return refuse({ code: 'lookOutOfOrder', expected, got: command.look, looks: Math.max(basis.looks, expected - 1) });
   const looked = Math.min(n, gate.lotSize);
-  const made = piecesMade(gate);
-  const dueAt = Math.min(expected * basis.everyPieces, gate.lotSize);
-  if (made !== null && made < dueAt) refuse({ code: 'lookNotDue', look: expected, dueAt, made });
+  const { dueAt, made } = next;
+  if (made !== null && !isLookDue(next)) refuse({ code: 'lookNotDue', look: expected, dueAt, made });
   if (!Number.isInteger(command.found) || command.found < 0 || command.found > looked) refuse({ code: 'tooManyFound', found: command.found, n: looked });
   const known = characteristic.kinds.map(({ code }) => code);
   if (command.found > 0 && (command.code === undefined || !known.includes(command.code))) refuse({ code: 'findingUnknown', finding: command.code ?? '', known });
   pen.write(subject.stream, { type: 'lookTaken', gate: gate.id, characteristic: characteristic.id, look: command.look, looked, found: command.found, code: command.code ?? null });
-}
-
-/** Pieces made so far, where the gate weighs every one; null where it does not. */
-function piecesMade(gate: GateRecord): number | null {
-  const weighed = gate.work.find(({ demand }) => demand.basis.by === 'everyPiece');
-  return weighed === undefined ? null : weighed.weights?.running.n ?? 0;
 }
 
 function completeSample(pen: Pen, subject: Subject, gate: GateRecord, work: CharacteristicWork, command: CompleteSample): void {

@@ -1,3 +1,4 @@
+import type { DriftRule } from '../../metrology/drift/index.ts';
 import type { LotPlan } from '../../sampling/sequential/index.ts';
 import type { VariablesLotPlan } from '../../sampling/variables/index.ts';
 import type { AcceptBy, Characteristic, FindingClass } from '../plan/characteristic.ts';
@@ -22,8 +23,8 @@ export type Basis =
   | { readonly by: 'skipped'; readonly clearance: number; readonly oneIn: number; readonly lots: readonly string[] }
   | { readonly by: 'variables'; readonly plan: VariablesLotPlan; /** Null where the plan was worked out from two points: it knows no switching. */ readonly switching: string | null }
   | { readonly by: 'limits'; readonly accept: AcceptBy }
-  | { readonly by: 'everyPiece' }
-  | { readonly by: 'interval'; readonly everyPieces: number; readonly looks: number }
+  | { readonly by: 'everyPiece'; /** How drift is watched for; absent on older slips and without a target: not watched. */ readonly drift?: DriftRule & { readonly holds: boolean } }
+  | { readonly by: 'interval'; readonly everyPieces: number; /** By pieces alone. */ readonly looks: number; readonly everyMinutes?: number; readonly graceMinutes?: number }
   | { readonly by: 'grade' }
   | { readonly by: 'once' };
 

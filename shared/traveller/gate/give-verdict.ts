@@ -1,6 +1,7 @@
 import { remainingPieces } from '../piece-balance/piece-balance.ts';
 import type { Subject } from '../known.ts';
 import { standingHolds } from '../lot/lot.ts';
+import { isMachine } from '../machine.ts';
 import type { Pen } from '../pen.ts';
 import { countForSwitching, recountForSwitching } from '../switching-state/count-lot.ts';
 import { countForSkipping, recountForSkipping } from '../skip-lot/passed-over.ts';
@@ -52,7 +53,8 @@ export function reviseVerdict(pen: Pen, stream: string, gateId: string, why: str
 }
 
 function withPresent(workers: readonly string[], pen: Pen): string[] {
-  return [...new Set([...workers, pen.stamp.by.badge])].sort();
+  const { badge } = pen.stamp.by;
+  return [...new Set([...workers, ...(isMachine(badge) ? [] : [badge])])].sort();
 }
 
 function holdForVerdict(pen: Pen, stream: string, gateId: string, gateName: string): void {

@@ -4,6 +4,8 @@ export type HoldCause =
   | { readonly by: 'charge'; readonly gate: string; readonly charge: string }
   /** A gauge that gave readings was found out of tolerance. */
   | { readonly by: 'recall'; readonly gauge: string; readonly recall: string }
+  /** The weights of this characteristic drift, and the plan says that this holds. */
+  | { readonly by: 'drift'; readonly gate: string; readonly characteristic: string }
   | { readonly by: 'person' };
 
 export interface Hold {

@@ -6,6 +6,7 @@ import { BrokenThread } from '../broken-thread.ts';
 import type { Characteristic, Measured } from '../plan/characteristic.ts';
 import type { CharacteristicResult, ClassResult, JudgedLimits, ResultDetail, ValueSummary, Verdict } from './verdict.ts';
 import { classStandings } from './class-outcome.ts';
+import { nextLook } from './next-look.ts';
 import type { CharacteristicWork, GateRecord } from './work.ts';
 
 /** True when nothing more is asked for: the verdict falls with this entry and not before. */
@@ -15,7 +16,7 @@ export function isWhole(work: CharacteristicWork, lotSize: number): boolean {
     case 'attributes': return work.looked !== null;
     case 'skipped': return true;
     case 'everyPiece': return (work.weights?.running.n ?? 0) >= lotSize;
-    case 'interval': return work.looks.length >= basis.looks;
+    case 'interval': return nextLook(work, lotSize) === null;
     case 'variables': case 'limits': case 'grade': case 'once': return work.readings.length >= n;
   }
 }
@@ -64,7 +65,7 @@ function detailOf(work: CharacteristicWork): ResultDetail {
       const { n, mean, s, min, max } = weights.running.n === 0 ? broken('no weights were taken') : runningSummary(weights.running);
       return { by: 'everyPiece', summary: { n, mean, s, min, max }, limits: judgedLimits(measuredOf(characteristic), weights.uncertainty), outside: weights.outside, ejectAtMostPercent: characteristic.sampling.rule === 'everyPiece' ? characteristic.sampling.ejectAtMostPercent : 0 };
     }
-    case 'interval': return { by: 'interval', looks: work.looks.length, looked: work.looks.reduce((sum, { looked }) => sum + looked, 0), found: work.looks.reduce((sum, { found }) => sum + found, 0) };
+    case 'interval': return { by: 'interval', looks: work.looks.length, looked: work.looks.reduce((sum, { looked }) => sum + looked, 0), found: work.looks.reduce((sum, { found }) => sum + found, 0), ...(work.calls === undefined || work.calls.missed.length === 0 ? {} : { missed: work.calls.missed }) };
     case 'grade': {
       const { scale, worstAccepted } = characteristic.kind === 'graded' ? characteristic : broken(`${characteristic.id} is not graded`);
       const worst = work.readings.map(({ value }) => String(value)).reduce((a, b) => (scale.indexOf(a) >= scale.indexOf(b) ? a : b));

@@ -5,7 +5,7 @@ import { SMALLEST_VARIABLES_LOT } from '../../sampling/variables/index.ts';
 import type { Subject } from '../known.ts';
 import type { Pen } from '../pen.ts';
 import { refuse } from '../pen.ts';
-import type { Characteristic, CountedRule, FindingClass } from '../plan/characteristic.ts';
+import type { Characteristic, CountedRule, FindingClass, IntervalRule } from '../plan/characteristic.ts';
 import { judgedClasses } from '../plan/characteristic.ts';
 import { lotPlanFor } from '../plan/lot-plan-for.ts';
 import { passedOver } from '../skip-lot/passed-over.ts';
@@ -15,6 +15,7 @@ import { variablesPlanFor } from '../plan/variables-plan-for.ts';
 import { streamName, switchingStream } from '../stream.ts';
 import type { ClassPlan, Demand, Place } from './demand.ts';
 import { withPressLimits } from './press-limits.ts';
+import { watchOf } from './watch-drift.ts';
 
 /** Severity in force; a state that never began is normal (ISO 2859-1, start of inspection; from memory). Discontinued stops an original inspection. */
 function severityOf(pen: Pen, stream: string, original: boolean): Exclude<SwitchingSeverity, 'discontinued'> {
@@ -64,10 +65,15 @@ export function stateDemand(pen: Pen, subject: Subject, gate: string, planned: C
       const places: Place[] = sampling.positions.flatMap((position) => Array.from({ length: sampling.each }, (_, index) => ({ at: 'position' as const, position, nth: index + 1 })));
       return { characteristic, basis: limitsBasis(characteristic, sampling.accept), n: places.length, places };
     }
-    case 'everyPiece': return { characteristic, basis: { by: 'everyPiece' }, n: lotSize, places: [] };
-    case 'interval': return { characteristic, basis: { by: 'interval', everyPieces: sampling.everyPieces, looks: Math.max(1, Math.floor(lotSize / sampling.everyPieces)) }, n: sampling.n, places: [] };
+    case 'everyPiece': return { characteristic, basis: { by: 'everyPiece', ...watchOf(characteristic, sampling.drift) }, n: lotSize, places: [] };
+    case 'interval': return { characteristic, basis: { by: 'interval', everyPieces: sampling.everyPieces, looks: Math.max(1, Math.floor(lotSize / sampling.everyPieces)), ...minutesOf(sampling) }, n: sampling.n, places: [] };
     case 'once': return { characteristic, basis: { by: 'once' }, n: 1, places: [] };
   }
+}
+
+/** The minutes of a rule, where it has any. */
+function minutesOf({ everyMinutes, graceMinutes }: IntervalRule): Pick<IntervalRule, 'everyMinutes' | 'graceMinutes'> {
+  return { ...(everyMinutes === undefined ? {} : { everyMinutes }), ...(graceMinutes === undefined ? {} : { graceMinutes }) };
 }
 
 function limitsBasis(characteristic: Characteristic, accept: 'each' | 'mean'): Demand['basis'] {

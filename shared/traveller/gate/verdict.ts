@@ -26,7 +26,7 @@ export type ResultDetail =
     /** Whether the readings look normal: a caution. Absent on older slips. */ readonly normality?: Normality; /** The same readings as attributes, and whether the two views disagree. Absent on older slips. */ readonly attributes?: AttributesView }
   | { readonly by: 'limits'; readonly accept: AcceptBy; readonly summary: ValueSummary; readonly limits: JudgedLimits; readonly outside: number }
   | { readonly by: 'everyPiece'; readonly summary: ValueSummary; readonly limits: JudgedLimits; readonly ejectAtMostPercent: number; /** Ejected, so no longer in the lot. */ readonly outside: number }
-  | { readonly by: 'interval'; readonly looks: number; readonly looked: number; readonly found: number }
+  | { readonly by: 'interval'; readonly looks: number; readonly looked: number; readonly found: number; /** Looks that nobody took in time, with the piece they fell due at. Absent where there is none. */ readonly missed?: readonly { readonly look: number; readonly piece: number }[] }
   | { readonly by: 'grade'; readonly n: number; readonly worst: string; readonly worstAccepted: string }
   | { readonly by: 'once'; readonly statement: string; readonly confirmed: boolean };
 

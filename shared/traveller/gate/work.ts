@@ -1,3 +1,4 @@
+import type { DriftState } from '../../metrology/drift/index.ts';
 import type { Running } from '../../metrology/summary/index.ts';
 import type { CautionShown } from '../caution/slips.ts';
 import type { FindingClass } from '../plan/characteristic.ts';
@@ -10,7 +11,32 @@ import type { CharacteristicResult, Verdict } from './verdict.ts';
 export interface Reading { readonly ordinal: number; readonly value: number | string | boolean; readonly inputs: ReadingInputs | null; readonly gauge: GaugeUsed | null; readonly by: string; readonly at: string; /** Version of the slip. */ readonly slip: number; /** First entry, where it was corrected. */ readonly first: number | string | boolean | null }
 export interface Finding { readonly slip: number; readonly code: string; readonly class: FindingClass; readonly pieces: number; readonly ordinals: readonly number[]; readonly by: string; readonly withdrawn: boolean }
 export interface Look { readonly look: number; readonly looked: number; readonly found: number; readonly code: string | null; readonly by: string; readonly at: string }
-export interface Weights { readonly running: Running; readonly outside: number; readonly uncertainty: number; readonly lastBlock: readonly number[] }
+export interface Weights {
+  readonly running: Running;
+  readonly outside: number;
+  readonly uncertainty: number;
+  /** The last pieces, 60 at most. */
+  readonly lastBlock: readonly number[];
+  /** Null where drift is not watched for. */
+  readonly drift?: DriftState | null;
+  /** What of the drift was told so far. */
+  readonly told?: DriftTold;
+  /** Pieces whose weights a press's feed gave up for lost. */
+  readonly missing?: number;
+}
+/** The alarm told last, whether a piece was foretold with it, and whether its end was told. */
+export interface DriftTold { readonly alarm: number; readonly foretold: boolean; readonly ended: boolean }
+/** How the looks of an interval fall due. */
+export interface LookCalls {
+  /** Pieces made so far, where the gate weighs every one; null where it does not. */
+  readonly made: number | null;
+  /** Piece and time at which the last look fell due by minutes or feed; 0 and the opening, or the first piece, before the first. */
+  readonly lastPiece: number;
+  readonly lastAt: string;
+  /** What fell due, was told, and is not taken yet. */
+  readonly due: null | { readonly look: number; readonly piece: number; readonly at: string };
+  readonly missed: readonly { readonly look: number; readonly piece: number }[];
+}
 
 /** One sample given as done: pieces looked at in all until then, and the slip that says so. */
 export interface SampleDone { readonly looked: number; readonly slip: number }
@@ -22,6 +48,8 @@ export interface CharacteristicWork {
   readonly findings: readonly Finding[];
   readonly looks: readonly Look[];
   readonly weights: Weights | null;
+  /** Of an interval only. */
+  readonly calls?: LookCalls;
   /** Samples given as done, in turn. */
   readonly samples: readonly SampleDone[];
   /** Pieces looked at in all, once nothing more is asked for. */

@@ -16,9 +16,16 @@ export function evolveLot(lot: Lot | null, slip: Slip<LotSlip>): Lot {
     if (body.type !== 'lotOpened') throw new BrokenThread(`the thread of ${slip.stream} begins with ${body.type}`);
     return open(slip, body);
   }
-  if (isGateSlip(slip)) return evolveGateWork(lot, slip);
+  if (isGateSlip(slip)) return fed(evolveGateWork(lot, slip), slip);
   if (isCommonSlip(slip)) return afterCommon(lot, slip);
   return evolveOwn(moved(lot, slip), slip, body as Own);
+}
+
+/** Notes how far a press's feed has come, so that nothing it sends again counts twice. */
+function fed(lot: Lot, { body, at }: Slip<GateSlip>): Lot {
+  if (body.type !== 'weightsTaken' || body.feed === undefined) return lot;
+  const { press, fromSeq } = body.feed;
+  return { ...lot, feeds: [...(lot.feeds ?? []).filter((feed) => feed.press !== press), { press, toSeq: fromSeq + body.values.length - 1, at }] };
 }
 
 function open(slip: Slip, body: Extract<Own, { type: 'lotOpened' }>): Lot {

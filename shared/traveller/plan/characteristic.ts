@@ -1,5 +1,6 @@
 import type { SaturationUnit } from '../../carbide/index.ts';
 import type { PowderFactor } from './powder-factor.ts';
+import type { DriftLambda } from '../../metrology/drift/index.ts';
 import type { InspectionLevel } from '../../sampling/attributes/index.ts';
 import type { SwitchingRule } from '../../sampling/switching/index.ts';
 import type { DecisionRule } from '../../metrology/decision-rules/index.ts';
@@ -67,9 +68,14 @@ export interface BarrelsRule { readonly rule: 'barrels'; readonly barrels: numbe
 /** Test pieces at named places of a charge, `each` results from every one. */
 export interface PositionsRule { readonly rule: 'positions'; readonly positions: readonly string[]; readonly each: number; readonly accept: AcceptBy }
 /** Every piece is measured and those outside the limits are ejected; more than `ejectAtMostPercent` of them rejects the lot. */
-export interface EveryPieceRule { readonly rule: 'everyPiece'; readonly ejectAtMostPercent: number }
-/** A look at `n` pieces falls due each time `everyPieces` more have been made; none found is accepted. */
-export interface IntervalRule { readonly rule: 'interval'; readonly everyPieces: number; readonly n: number }
+export interface EveryPieceRule { readonly rule: 'everyPiece'; readonly ejectAtMostPercent: number; /** How the stream is watched for drift; as usual where left out. */ readonly drift?: DriftWatch }
+/** λ of the average (0.05 unless given), σ of single pieces where it is known, and whether drift holds the lot (it does not unless given). */
+export interface DriftWatch { readonly lambda?: DriftLambda; readonly sigma?: number; readonly holds?: boolean }
+/**
+ * A look at `n` pieces falls due each time `everyPieces` more have been made, or `everyMinutes` after the one before where more were made, whichever
+ * comes first; none found is accepted. One not taken `graceMinutes` after it fell due is missed; so is one of a fed stream when the next falls due.
+ */
+export interface IntervalRule { readonly rule: 'interval'; readonly everyPieces: number; readonly n: number; readonly everyMinutes?: number; readonly graceMinutes?: number }
 export interface OnceRule { readonly rule: 'once' }
 
 interface Common {

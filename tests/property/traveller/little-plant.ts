@@ -1,5 +1,5 @@
-import { decide, evolve, judgedClasses } from '../../../shared/traveller/index.ts';
-import type { AnyState, Command, CountedRule, Decision, InspectionPlan, Lot, Role, Slip, SlipBody, Stamp } from '../../../shared/traveller/index.ts';
+import { decide, decideOwn, evolve, judgedClasses, machineOf } from '../../../shared/traveller/index.ts';
+import type { AnyState, Command, CountedRule, Decision, InspectionPlan, Lot, Role, ServerCommand, Slip, SlipBody, Stamp } from '../../../shared/traveller/index.ts';
 import { Floor } from '../../../demo-data/floor.ts';
 import { inputsGiving } from '../../../demo-data/inputs-giving.ts';
 import { openThePlant } from '../../../demo-data/open-the-plant.ts';
@@ -43,6 +43,16 @@ export class LittlePlant {
   /** Gives a command; its slips are folded in. */
   give(command: Command, by: Stamp['by'] = MASTER, more: Partial<Stamp> = {}): Decision {
     const decision = this.ask(command, by, more);
+    if ('slips' in decision) for (const { stream, body } of decision.slips) this.take(stream, body, by.badge);
+    return decision;
+  }
+  /** Lets time pass. */
+  wait(minutes: number): void { this.#tick += minutes * 60_000; }
+  /** What the server itself gives: a press's weights, the clock. Its slips are folded in. */
+  own(command: ServerCommand): Decision {
+    this.#tick += 1000;
+    const by = machineOf(command);
+    const decision = decideOwn({ state: (stream) => this.state(stream) }, command, { at: new Date(this.#tick).toISOString(), by, bench: 'Test bench', seed: '', signed: false, coSigner: null });
     if ('slips' in decision) for (const { stream, body } of decision.slips) this.take(stream, body, by.badge);
     return decision;
   }
