@@ -99,6 +99,7 @@ function gaugeAtHand(pen: Pen, id: string | undefined): GaugeState | null {
 export function takenAt({ stamp }: Pen): string {
   return stamp.takenAt ?? stamp.at;
 }
+/** The same on a slip, where the entry waited for the network. */
 export function waited({ stamp }: Pen): { readonly takenAt?: string } {
   return stamp.takenAt === undefined ? {} : { takenAt: stamp.takenAt };
 }
