@@ -6,6 +6,7 @@ import type { Command, CommandType } from '../../shared/traveller/index.ts';
  */
 const KEPT_COMMANDS = [
   'takeReading', 'takeWeights', 'recordFinding', 'withdrawFinding', 'takeLook', 'completeSample', 'correctReading', 'recordSort', 'hold', 'addNote',
+  'takeStudyReading', 'correctStudyReading', 'withdrawStudyReading',
 ] as const satisfies readonly CommandType[];
 export type KeptCommand = Extract<Command, { type: (typeof KEPT_COMMANDS)[number] }>;
 

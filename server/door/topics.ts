@@ -3,7 +3,7 @@ import { streamParts } from '../../shared/traveller/index.ts';
 import { isUnseen } from '../readmodels/unseen-slips.ts';
 
 /** The lists that a kiosk may have to read again. */
-export const TOPICS = ['bench', 'release', 'packing', 'switching', 'people', 'catalogue', 'presses'] as const;
+export const TOPICS = ['bench', 'release', 'packing', 'switching', 'people', 'catalogue', 'presses', 'studies'] as const;
 export type Topic = (typeof TOPICS)[number];
 
 const atPresses: readonly Topic[] = ['presses'];
@@ -22,6 +22,7 @@ export function topicsOf({ stream, body }: Pick<StampedSlip, 'stream' | 'body'>)
     case 'switching': case 'skip': return ['switching', 'bench'];
     case 'table': case 'caution': return ['catalogue'];
     case 'person': return ['people'];
+    case 'study': return ['studies'];
     case 'gauge': return ['catalogue', 'bench', 'presses'];
     case 'press': return ['presses', 'bench'];
     case 'plan': case 'product': case 'grade': case 'layer': case 'plant': return ['catalogue'];

@@ -13,6 +13,7 @@ import type { PaintTask } from './paint-task.ts';
 import { planPapers } from './plan-papers.ts';
 import { isAnswer, readTraveller } from './read-traveller.ts';
 import type { PaperReader, Question } from './route.ts';
+import { studyPapers } from './study-papers.ts';
 import { travellerCsv } from './traveller-export.ts';
 
 const pdf = 'application/pdf';
@@ -69,6 +70,7 @@ export function paperReaders(painter: Painter): readonly PaperReader[] {
       } }, `hold-${id}.pdf`);
     } },
     ...planPapers(paint),
+    ...studyPapers(paint),
   ];
 }
 

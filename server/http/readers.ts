@@ -4,11 +4,13 @@ import { certificateDataSchema } from '../../shared/wire/certificate-data.ts';
 import { cautionsSchema } from '../../shared/wire/cautions-view.ts';
 import { ownTablesSchema } from '../../shared/wire/own-tables-view.ts';
 import { planLotsSchema } from '../../shared/wire/plan-lots-view.ts';
+import { studiesSchema } from '../../shared/wire/studies-view.ts';
 import { benchListSchema, sessionSchema, traceSchema } from '../../shared/wire/views.ts';
 import { keyIdOf } from '../documents/signing/index.ts';
 import { stamped } from '../door/stamped.ts';
 import { lotsOfPlan } from '../readmodels/plan-lots.ts';
 import { search } from '../readmodels/search.ts';
+import { studyRows } from '../readmodels/study-rows.ts';
 import { traceOf } from '../readmodels/trace.ts';
 import { found, malformed, notFound, refused, type Answer } from './answer.ts';
 import { openApi } from './openapi.ts';
@@ -39,6 +41,7 @@ export const readers: readonly Reader[] = [
   { path: '/api/plans/:id/lots', summary: 'Lots of a plan that are not done with, each with the version it is inspected by', answer: planLotsSchema, read: ({ plant, params: { id = '' } }) => found({ rows: lotsOfPlan(plant.journal.reader, id) }) },
   { path: '/api/tables', summary: 'The plant’s own copies of master tables', answer: ownTablesSchema, read: ({ plant }) => found({ tables: plant.records.ownTables() }) },
   { path: '/api/cautions', summary: 'Cautions as the plant words them', answer: cautionsSchema, read: ({ plant }) => found({ cautions: plant.records.cautions() }) },
+  { path: '/api/studies', summary: 'Gauge studies, the newest first', answer: studiesSchema, read: ({ plant }) => found({ rows: studyRows(plant.journal.reader) }) },
   { path: '/api/people', summary: 'The people of the plant', answer: view.peopleView, read: ({ plant }) => found({ people: plant.records.people() }) },
   { path: '/api/switching', summary: 'Every switching state', answer: view.switchingView, read: ({ plant }) => found({ rows: plant.records.switching(), skips: plant.records.skipping() }) },
   { path: '/api/release', summary: 'Lots at or near release', answer: view.rowsView, read: ({ plant }) => found({ rows: plant.lists.release() }) },

@@ -3,6 +3,7 @@ import { streamParts } from '../../shared/traveller/index.ts';
 import { takeBoxes } from './box-rows.ts';
 import { takeDescent } from './genealogy.ts';
 import { takeRecords, takeSkip, takeSwitching } from './record-rows.ts';
+import { takeStudy } from './study-rows.ts';
 import { SubjectRows } from './subject-rows.ts';
 import { createTables, readModelVersion } from './tables.ts';
 import { typed } from './typed-slip.ts';
@@ -27,6 +28,7 @@ export const readModels: Projection = {
           break;
         case 'switching': takeSwitching(db, slip); break;
         case 'skip': takeSkip(db, slip); break;
+        case 'study': takeStudy(db, slip); break;
         default: takeRecords(db, slip);
       }
     }

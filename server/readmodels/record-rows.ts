@@ -46,6 +46,9 @@ export function takeRecords(db: Database, { stream, version, body, at, by }: Sli
       prepared<[string, number, string]>(db, sql).run(body.calibrationDue, body.expandedUncertainty, stream.slice('gauge:'.length));
       return;
     }
+    case 'gaugeUncertaintySet':
+      prepared<[number, string]>(db, `UPDATE card SET card = json_set(card, '$.expandedUncertainty', ?) WHERE kind = 'gauge' AND id = ?`).run(body.expandedUncertainty, stream.slice('gauge:'.length));
+      return;
     case 'gaugeWithdrawn':
       prepared<[string, string]>(db, `UPDATE card SET withdrawn = ? WHERE kind = 'gauge' AND id = ?`).run(body.reason, stream.slice('gauge:'.length));
       return;

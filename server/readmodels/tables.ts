@@ -19,6 +19,7 @@ const tables = `
   CREATE INDEX edge_up ON edge (child, parent);
   CREATE TABLE switching_row (stream TEXT PRIMARY KEY, product TEXT NOT NULL, gate TEXT NOT NULL, severity TEXT NOT NULL, state TEXT NOT NULL) STRICT, WITHOUT ROWID;
   CREATE TABLE skip_row (stream TEXT PRIMARY KEY, state TEXT NOT NULL) STRICT, WITHOUT ROWID;
+  CREATE TABLE study_row (stream TEXT PRIMARY KEY, opened_at TEXT NOT NULL, state TEXT NOT NULL) STRICT, WITHOUT ROWID;
   CREATE TABLE person_row (badge TEXT PRIMARY KEY, name TEXT NOT NULL, roles TEXT NOT NULL, active INTEGER NOT NULL) STRICT, WITHOUT ROWID;
   CREATE TABLE card (kind TEXT NOT NULL, id TEXT NOT NULL, card TEXT NOT NULL, withdrawn TEXT, PRIMARY KEY (kind, id)) STRICT, WITHOUT ROWID;
   CREATE TABLE plan_version (

@@ -9,14 +9,15 @@ import type { PressCommand } from './press/slips.ts';
 import type { PlanCommand } from './plan/commands.ts';
 import type { PlantCommand } from './plant/slips.ts';
 import type { BatchOwnCommand } from './powder-batch/commands.ts';
+import type { StudyCommand } from './study/commands.ts';
 import type { SwitchingCommand } from './switching-state/commands.ts';
 import type { TableCommand } from './table/slips.ts';
 
 /** Everything a person or program can ask for. */
-export type Command = GateCommand | CommonCommand | LotOwnCommand | BatchOwnCommand | ChargeOwnCommand | SwitchingCommand | TableCommand | CautionCommand | PlanCommand | CatalogueCommand | GaugeCommand | PressCommand | PersonCommand | PlantCommand;
+export type Command = GateCommand | CommonCommand | LotOwnCommand | BatchOwnCommand | ChargeOwnCommand | SwitchingCommand | TableCommand | CautionCommand | PlanCommand | CatalogueCommand | GaugeCommand | PressCommand | StudyCommand | PersonCommand | PlantCommand;
 export type CommandType = Command['type'];
 /** Commands that the door takes only with the PIN re-entered. */
-export const SIGNED_COMMANDS = ['dispose', 'releaseBatch', 'releaseLot', 'withdrawRelease', 'approvePlan', 'resumeInspection', 'moveLotToPlan', 'holdRecall', 'closeRecall'] as const satisfies readonly CommandType[];
+export const SIGNED_COMMANDS = ['dispose', 'releaseBatch', 'releaseLot', 'withdrawRelease', 'approvePlan', 'resumeInspection', 'moveLotToPlan', 'holdRecall', 'closeRecall', 'closeStudy', 'setGaugeUncertainty'] as const satisfies readonly CommandType[];
 /** True when the command needs a signature. */
 export function needsSignature(type: CommandType): boolean {
   return SIGNED_COMMANDS.some((signed) => signed === type);

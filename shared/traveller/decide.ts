@@ -18,6 +18,7 @@ import type { ServerCommand } from './server-command.ts';
 import type { NewSlip } from './slip.ts';
 import type { Stamp } from './stamp.ts';
 import { streamName } from './stream.ts';
+import { decideStudy } from './study/decide.ts';
 import { decideSwitching } from './switching-state/decide.ts';
 
 /** Slips to be written in one commit, or a refusal a person can act on. Never both, never neither. */
@@ -64,8 +65,9 @@ function answer(pen: Pen, command: Command): void {
     case 'loadTable': return decideTable(pen, command);
     case 'writeCaution': return decideCaution(pen, command);
     case 'defineProduct': case 'defineGrade': case 'defineLayer': return decideCatalogue(pen, command);
-    case 'registerGauge': case 'calibrateGauge': case 'checkGauge': case 'setGaugeLine': case 'holdRecall': case 'closeRecall': case 'withdrawGauge': return decideGauge(pen, command);
+    case 'registerGauge': case 'calibrateGauge': case 'checkGauge': case 'setGaugeLine': case 'holdRecall': case 'closeRecall': case 'withdrawGauge': case 'setGaugeUncertainty': return decideGauge(pen, command);
     case 'registerPress': case 'changePress': case 'setPress': return decidePress(pen, command);
+    case 'openStudy': case 'takeStudyReading': case 'correctStudyReading': case 'withdrawStudyReading': case 'closeStudy': case 'abandonStudy': return decideStudy(pen, command);
     case 'enrolPerson': case 'changePerson': case 'changePin': return decidePerson(pen, command);
     case 'openPlant': return decidePlant(pen, command);
     default: return neverReached(command);
@@ -90,9 +92,10 @@ export function streamOf(command: Command): string {
     case 'defineGrade': return streamName('grade', command.grade.id);
     case 'defineLayer': return streamName('layer', command.layer.id);
     case 'registerGauge': return streamName('gauge', command.gauge.id);
-    case 'calibrateGauge': case 'checkGauge': case 'setGaugeLine': case 'holdRecall': case 'closeRecall': case 'withdrawGauge': return streamName('gauge', command.gauge);
+    case 'calibrateGauge': case 'checkGauge': case 'setGaugeLine': case 'holdRecall': case 'closeRecall': case 'withdrawGauge': case 'setGaugeUncertainty': return streamName('gauge', command.gauge);
     case 'registerPress': case 'changePress': return streamName('press', command.press.id);
     case 'setPress': return streamName('press', command.press);
+    case 'openStudy': case 'takeStudyReading': case 'correctStudyReading': case 'withdrawStudyReading': case 'closeStudy': case 'abandonStudy': return streamName('study', command.study);
     case 'enrolPerson': case 'changePerson': case 'changePin': return streamName('person', command.badge);
     case 'openPlant': return 'plant:plant';
     default: return neverReached(command);

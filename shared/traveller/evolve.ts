@@ -21,6 +21,8 @@ import type { Slip, SlipBody } from './slip.ts';
 import { streamParts } from './stream.ts';
 import { evolveSkip } from './skip-lot/evolve.ts';
 import type { SkipSlip } from './skip-lot/slips.ts';
+import { evolveStudy } from './study/evolve.ts';
+import type { StudySlip } from './study/slips.ts';
 import { evolveSwitching } from './switching-state/evolve.ts';
 import type { SwitchingSlip } from './switching-state/slips.ts';
 import type { TableSlip } from './table/slips.ts';
@@ -51,6 +53,7 @@ export function evolve(state: AnyState | null, slip: Slip<SlipBody>): AnyState {
     case 'product': case 'grade': case 'layer': return evolveCatalogue(slip as Slip<CatalogueSlip>);
     case 'gauge': return evolveGauge(of(state, 'gauge'), slip as Slip<GaugeSlip>);
     case 'press': return evolvePress(of(state, 'press'), slip as Slip<PressSlip>);
+    case 'study': return evolveStudy(of(state, 'study'), slip as Slip<StudySlip>);
     case 'person': return evolvePerson(of(state, 'person'), slip as Slip<PersonSlip>);
     case 'plant': return evolvePlant(of(state, 'plant'), slip as Slip<PlantSlip>);
     default: return neverReached(kind);

@@ -10,6 +10,7 @@ import type { PlantCard } from './plant/slips.ts';
 import type { Role } from './rights.ts';
 import type { Signature } from './stamp.ts';
 import type { Skipping } from './skip-lot/slips.ts';
+import type { Study } from './study/study.ts';
 import type { Switching } from './switching-state/switching.ts';
 import type { TableState } from './table/slips.ts';
 
@@ -25,7 +26,7 @@ export type { GaugeState };
 /** A subject with a traveller. */
 export type Subject = Lot | Batch | Charge;
 /** The state of any stream. */
-export type AnyState = Subject | Switching | Skipping | TableState | CautionState | PlanState | ProductState | GradeState | LayerState | GaugeState | PressState | PersonState | PlantState;
+export type AnyState = Subject | Switching | Skipping | TableState | CautionState | PlanState | ProductState | GradeState | LayerState | GaugeState | Study | PressState | PersonState | PlantState;
 
 /**
  * What a decision may look at. `state` answers null where nothing has ever happened.

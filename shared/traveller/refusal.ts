@@ -4,6 +4,7 @@ import type { DispositionKind } from './gate/hold.ts';
 import type { DesignationProblem } from '../carbide/index.ts';
 import type { TableProblem } from '../sampling/attributes/index.ts';
 import type { PlanFault } from './plan/plan-fault.ts';
+import type { StudyFault } from './study/require-sound-study.ts';
 
 /** What a characteristic takes in place of what was entered. */
 export type WantedEntry = 'weights' | 'singleReadings' | 'looks' | 'readings' | 'findings' | 'valueItself' | 'yesOrNo' | 'number' | 'whatWasRead' | 'craterDiameters' | 'sinteredLength' | 'greenAndSintered'
@@ -16,8 +17,8 @@ export type BlendFault = 'fewerThanTwo' | 'namedTwice' | 'massUnfit';
 
 /** A "no" that a person can act on. Its words stand in shared/words, its page in docs/refusals.md. */
 export type Refusal =
-  | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'press' | 'person' | 'switching' | 'finding' | 'reading' | 'recall' | 'plant' | 'table' | 'caution'; readonly id: string }
-  | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'batch' | 'charge' | 'gauge' | 'press' | 'person' | 'plant' | 'table'; readonly id: string }
+  | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'press' | 'person' | 'switching' | 'finding' | 'reading' | 'recall' | 'study' | 'plant' | 'table' | 'caution'; readonly id: string }
+  | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'batch' | 'charge' | 'gauge' | 'study' | 'press' | 'person' | 'plant' | 'table'; readonly id: string }
   | { readonly code: 'notYourRole'; readonly command: string; readonly needed: readonly Role[] }
   | { readonly code: 'signatureMissing'; readonly command: string }
   | { readonly code: 'gateOutOfOrder'; readonly gate: string; readonly before: string; readonly next: string | null }
@@ -37,6 +38,13 @@ export type Refusal =
   | { readonly code: 'gaugeCannotCount'; readonly gauge: string; readonly why: 'overdue' | 'withdrawn' | 'outOfTolerance' | 'wrongKind' | 'wrongUnit' | 'tooCoarse'; readonly detail: string }
   | { readonly code: 'allowedErrorMissing'; readonly gauge: string }
   | { readonly code: 'recallIsClosed'; readonly recall: string }
+  | { readonly code: 'studyUnsound'; readonly study: string; readonly why: StudyFault }
+  | { readonly code: 'studyNotOpen'; readonly study: string; readonly standing: 'closed' | 'abandoned' }
+  | { readonly code: 'notInStudy'; readonly study: string; readonly badge: string }
+  | { readonly code: 'studyOutOfOrder'; readonly study: string; readonly part: string; /** Label of the part that comes next; null where this person has measured all. */ readonly next: string | null }
+  | { readonly code: 'readingOfAnother'; readonly study: string; readonly reading: number; readonly badge: string }
+  | { readonly code: 'studyNotWhole'; readonly study: string; readonly taken: number; readonly wanted: number }
+  | { readonly code: 'studyNotForUncertainty'; readonly study: string; readonly why: 'otherGauge' | 'notClosed' | 'notCrossed' }
   | { readonly code: 'ratingUnknown'; readonly characteristic: string; readonly value: string; readonly scale: readonly string[] }
   | { readonly code: 'findingUnknown'; readonly finding: string; readonly known: readonly string[] }
   | { readonly code: 'tooManyFound'; readonly found: number; readonly n: number }

@@ -13,7 +13,8 @@ export const RIGHTS = {
   packBox: ['packer'], printLabel: ['packer'], readLabel: ['packer'], voidBox: ['packer'], shipBox: ['packer'],
   setSwitching: ['engineer'], resumeInspection: ['engineer'],
   draftPlan: ['engineer'], approvePlan: ['engineer'], moveLotToPlan: ['engineer'], loadTable: ['engineer'], writeCaution: ['engineer', 'keeper'], defineProduct: ['engineer'], defineGrade: ['engineer'], defineLayer: ['engineer'],
-  registerGauge: ['keeper', 'lab', 'engineer'], checkGauge: ['inspector', 'lab', 'engineer', 'keeper'], setGaugeLine: ['keeper', 'lab', 'engineer'], holdRecall: ['engineer'], closeRecall: ['engineer'], calibrateGauge: ['keeper', 'lab', 'engineer'], withdrawGauge: ['keeper', 'lab', 'engineer'],
+  registerGauge: ['keeper', 'lab', 'engineer'], checkGauge: ['inspector', 'lab', 'engineer', 'keeper'], setGaugeLine: ['keeper', 'lab', 'engineer'], holdRecall: ['engineer'], closeRecall: ['engineer'], calibrateGauge: ['keeper', 'lab', 'engineer'], withdrawGauge: ['keeper', 'lab', 'engineer'], setGaugeUncertainty: ['engineer'],
+  openStudy: ['lab', 'engineer'], takeStudyReading: 'anyone', correctStudyReading: 'anyone', withdrawStudyReading: 'anyone', closeStudy: ['engineer'], abandonStudy: ['lab', 'engineer'],
   registerPress: ['keeper', 'engineer'], changePress: ['keeper', 'engineer'], setPress: ['inspector', 'engineer'],
   enrolPerson: ['keeper'], changePerson: ['keeper'], changePin: 'anyone',
 } as const satisfies Record<string, readonly Role[] | 'anyone' | 'gate'>;

@@ -9,11 +9,12 @@ import type { PlanSlip } from './plan/slips.ts';
 import type { PlantSlip } from './plant/slips.ts';
 import type { BatchSlip } from './powder-batch/slips.ts';
 import type { SkipSlip } from './skip-lot/slips.ts';
+import type { StudySlip } from './study/slips.ts';
 import type { SwitchingSlip } from './switching-state/slips.ts';
 import type { TableSlip } from './table/slips.ts';
 
 /** Every kind of slip there is. A new one without words, a fold and a schema does not compile. */
-export type SlipBody = LotSlip | BatchSlip | ChargeSlip | SwitchingSlip | SkipSlip | TableSlip | CautionSlip | PlanSlip | CatalogueSlip | GaugeSlip | PressSlip | PersonSlip | PlantSlip;
+export type SlipBody = LotSlip | BatchSlip | ChargeSlip | SwitchingSlip | SkipSlip | TableSlip | CautionSlip | PlanSlip | CatalogueSlip | GaugeSlip | StudySlip | PressSlip | PersonSlip | PlantSlip;
 
 /** What the fold sees of a slip: its body and who, when, where. `version` counts from 1 within its stream. */
 export interface Slip<Body = SlipBody> {

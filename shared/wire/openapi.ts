@@ -11,6 +11,7 @@ import { cautionsSchema } from './cautions-view.ts';
 import { ownTablesSchema } from './own-tables-view.ts';
 import { planLotsSchema } from './plan-lots-view.ts';
 import { REFUSAL_STATUS } from './refusal-status.ts';
+import { studiesSchema } from './studies-view.ts';
 import { signInSchema } from './sign-in-schema.ts';
 import { benchListSchema, sessionSchema, stampedSlipSchema, traceSchema } from './views.ts';
 
@@ -116,7 +117,7 @@ function answerSchemas(): JsonObject {
   const answers = {
     SignIn: signInSchema, Session: sessionSchema, Written: writtenSchema, Refused: refusedSchema, Plant: plantSchema, BenchList: benchListSchema, Traveller: travellerSchema, Slips: slipsSchema,
     StateAnswer: stateAnswerSchema, Catalogue: catalogueAnswerSchema, People: peopleSchema, SwitchingRows: switchingRowsSchema, Rows: rowsSchema, Trace: traceSchema, Hits: hitsSchema, Slip: stampedSlipSchema,
-    PlanLots: planLotsSchema, OwnTables: ownTablesSchema, Cautions: cautionsSchema, Verification: verificationSchema, Health: healthSchema, Certificate: certificateDataSchema, CertificateVerdict: certificateVerdictSchema,
+    PlanLots: planLotsSchema, Studies: studiesSchema, OwnTables: ownTablesSchema, Cautions: cautionsSchema, Verification: verificationSchema, Health: healthSchema, Certificate: certificateDataSchema, CertificateVerdict: certificateVerdictSchema,
   };
   return Object.fromEntries(Object.entries(answers).map(([name, schema]) => [name, schemaOf(schema)]));
 }

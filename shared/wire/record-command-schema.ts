@@ -67,6 +67,7 @@ export const peopleAndGaugeCommandSchemas = [
   z.strictObject({ type: z.literal('setGaugeLine'), gauge: id, line: gaugeLine }),
   z.strictObject({ type: z.literal('holdRecall'), gauge: id, recall: id, subjects: z.array(stream).min(1).max(1_000), reason: passage() }),
   z.strictObject({ type: z.literal('closeRecall'), gauge: id, recall: id, reason: passage() }),
+  z.strictObject({ type: z.literal('setGaugeUncertainty'), gauge: id, study: id }),
   z.strictObject({ type: z.literal('withdrawGauge'), gauge: id, reason: passage() }),
   z.strictObject({ type: z.literal('registerPress'), press }),
   z.strictObject({ type: z.literal('changePress'), press, reason: passage() }),

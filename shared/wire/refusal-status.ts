@@ -7,6 +7,7 @@ export const REFUSAL_STATUS: Readonly<Record<RefusalCode | DoorRefusalCode, numb
   notFound: 404, alreadyThere: 409, notYourRole: 403, signatureMissing: 409, gateOutOfOrder: 409, gateWorkedElsewhere: 409, gateNotOpen: 409,
   gateIsOpen: 409, subjectIsHeld: 409, upstreamIsHeld: 409, subjectHasEnded: 409, inspectionDiscontinued: 409, wrongKindOfEntry: 409,
   ordinalOutside: 409, readingAlreadyTaken: 409, unlikelyValue: 409, valueImpossible: 409, gaugeNeeded: 409, gaugeCannotCount: 409, allowedErrorMissing: 400, recallIsClosed: 409,
+  studyUnsound: 409, studyNotOpen: 409, notInStudy: 403, studyOutOfOrder: 409, readingOfAnother: 403, studyNotWhole: 409, studyNotForUncertainty: 409,
   ratingUnknown: 409, findingUnknown: 409, tooManyFound: 409, findingNeedsPiece: 409, sampleNotWhole: 409, sampleAlreadyComplete: 409,
   weightsOutOfOrder: 409, lookOutOfOrder: 409, lookNotDue: 409, nothingToWeigh: 409, pressStands: 409, feedGap: 409, nothingChanged: 409, reasonMissing: 409, dispositionNotForThis: 409,
   notEnoughPieces: 409, sortNotAskedFor: 409, sortNotWhole: 409, batchNotReleased: 409, notEnoughPowder: 409, blendImpossible: 409, factorMissing: 409, gradeDiffers: 409,

@@ -1,6 +1,6 @@
 import type { Command } from '../traveller/index.ts';
 
-type Entry = Extract<Command, { type: 'takeReading' | 'takeWeights' | 'recordFinding' | 'withdrawFinding' | 'takeLook' | 'completeSample' | 'correctReading' | 'recordSort' | 'hold' | 'addNote' }>;
+type Entry = Extract<Command, { type: 'takeReading' | 'takeWeights' | 'recordFinding' | 'withdrawFinding' | 'takeLook' | 'completeSample' | 'correctReading' | 'recordSort' | 'hold' | 'addNote' | 'takeStudyReading' | 'correctStudyReading' | 'withdrawStudyReading' }>;
 type EntryWords = { readonly [Type in Entry['type']]: (entry: Extract<Entry, { type: Type }>, written: (value: number) => string) => string };
 
 const value = (of: number | string | boolean | null, written: (value: number) => string): string => (typeof of === 'number' ? written(of) : typeof of === 'boolean' ? (of ? 'yes' : 'no') : of ?? 'worked out from what was read');
@@ -17,5 +17,8 @@ export const kioskEntryWords: EntryWords = {
   recordSort: ({ looked, removed }) => `Sorted: ${looked} looked at, ${removed.reduce((sum, { pieces }) => sum + pieces, 0)} taken out`,
   hold: ({ reason }) => `Put on hold: ${reason}`,
   addNote: ({ text }) => `Note: ${text}`,
+  takeStudyReading: ({ study, value: read }, written) => `Study ${study}: ${written(read)}`,
+  correctStudyReading: ({ study, reading, value: read, reason }, written) => `Study ${study}, reading ${reading} corrected to ${written(read)}: ${reason}`,
+  withdrawStudyReading: ({ study, reading, reason }) => `Study ${study}, reading ${reading} withdrawn: ${reason}`,
 };
 export type KioskEntryWords = EntryWords;

@@ -2,6 +2,7 @@ import { between, gradeLimitLines } from './grade-limits.en.ts';
 import type { BatchSlip, CatalogueSlip, ChargeSlip, CommonSlip, GateSlip, GaugeSlip, PersonSlip, PlanSlip, PlantSlip, Role, SwitchingSlip } from '../traveller/index.ts';
 import { signatureSentence } from './gate-slips.en.ts';
 import { batchSlipWords } from './powder-slips.en.ts';
+import { gaugeSpreadSlipWords } from './gauge-spread-slips.en.ts';
 import type { Said } from './said.ts';
 import { personName, piecesText } from './speak.ts';
 import type { Speak } from './speak.ts';
@@ -86,6 +87,7 @@ export const recordSlipWords: WordsFor<PlanSlip | CatalogueSlip | GaugeSlip | Pe
   }),
   recallHeld: ({ recall, held, reason, signature }, { format }) => ({ sentence: `Recall ${recall}: ${format.count(held.length)} put on hold. ${reason}`, lines: [`Signed: ${signature.name} (${signature.badge})`] }),
   recallClosed: ({ recall, reason, signature }) => ({ sentence: `Recall ${recall} closed: ${reason}`, lines: [`Signed: ${signature.name} (${signature.badge})`] }),
+  ...gaugeSpreadSlipWords,
   gaugeWithdrawn: ({ reason }) => only(`Gauge withdrawn from use: ${reason}`),
   personEnrolled: ({ badge, name, roles }, speak) => only(`${name} (${badge}) enrolled as ${rolesText(roles, speak)}`),
   personChanged: ({ name, roles, active, reason }, speak) => only(`${name}: ${active ? rolesText(roles, speak) : 'no longer active'}. ${reason}`),

@@ -1,10 +1,11 @@
 import { gateRefusalWords } from './gate-refusals.en.ts';
 import { lotRefusalWords } from './lot-refusals.en.ts';
 import { recordRefusalWords } from './record-refusals.en.ts';
+import { studyRefusalWords } from './study-refusals.en.ts';
 import type { DoorRefusalWords, RefusalWords } from './told-refusal.ts';
 
 /** The words of every refusal of the trade. */
-export const refusalWords: RefusalWords = { ...gateRefusalWords, ...lotRefusalWords, ...recordRefusalWords };
+export const refusalWords: RefusalWords = { ...gateRefusalWords, ...lotRefusalWords, ...recordRefusalWords, ...studyRefusalWords };
 
 const NOTHING = 'Nothing was written.';
 const tries = (left: number): string => (left === 0 ? 'No try is left for now.' : left === 1 ? 'One try is left.' : `${left} tries are left.`);

@@ -5,9 +5,10 @@ import { samplingSlipWords } from './sampling-slips.en.ts';
 import { gateSlipWords } from './gate-slips.en.ts';
 import { lotSlipWords } from './lot-slips.en.ts';
 import { batchAndChargeSlipWords, recordSlipWords, switchingSlipWords } from './record-slips.en.ts';
+import { studySlipWords } from './study-slips.en.ts';
 import type { Said } from './said.ts';
 import type { Speak } from './speak.ts';
 import type { WordsFor } from './words-for.ts';
 
 /** The words of every slip there is. */
-export const slipWords: WordsFor<SlipBody, 'type', Said, [Speak]> = { ...gateSlipWords, ...lotSlipWords, ...batchAndChargeSlipWords, ...switchingSlipWords, ...recordSlipWords, ...samplingSlipWords, ...pressSlipWords, ...cautionSlipWords };
+export const slipWords: WordsFor<SlipBody, 'type', Said, [Speak]> = { ...gateSlipWords, ...lotSlipWords, ...batchAndChargeSlipWords, ...switchingSlipWords, ...recordSlipWords, ...samplingSlipWords, ...pressSlipWords, ...studySlipWords, ...cautionSlipWords };

@@ -8,5 +8,6 @@ export { COMMON_FITNESS, distinctCategories, gaugeFitness, shareOfSpread } from 
 export type { DistinctCategories, FitnessLimits, GaugeFitness, ShareOfSpread } from './gauge-figures.ts';
 export { effectiveDf, estimated, varianceInterval } from './mean-square-interval.ts';
 export type { Term, VarianceInterval } from './mean-square-interval.ts';
+export { uncertaintyWithSpread } from './uncertainty-with-spread.ts';
 export { biasOf, leastSquares, linearityOf } from './reference-study.ts';
 export type { Bias, Estimate, Linearity, ReferencePart } from './reference-study.ts';

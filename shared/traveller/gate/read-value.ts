@@ -4,6 +4,7 @@ import type { GaugeState } from '../known.ts';
 import { refuse } from '../pen.ts';
 import type { Characteristic, Measured } from '../plan/characteristic.ts';
 import { judgedLimits } from './judge.ts';
+import { likelierValue } from './likelier-value.ts';
 import type { GaugeUsed, ReadingInputs } from './slips.ts';
 import { workOut } from './work-out.ts';
 
@@ -41,7 +42,7 @@ function measuredValue(characteristic: Measured, { value, inputs, sure }: Entere
 
 /** Questions a value outside the plausible range unless the person is sure of it. */
 export function requirePlausible({ name, plausible: { least, most } }: Measured, value: number, sure: boolean | undefined): void {
-  if (sure !== true && (value < least || value > most)) refuse({ code: 'unlikelyValue', characteristic: name, value, least, most, likely: likelier(value, least, most) });
+  if (sure !== true && (value < least || value > most)) refuse({ code: 'unlikelyValue', characteristic: name, value, least, most, likely: likelierValue(value, least, most) });
 }
 
 function directValue(characteristic: Measured, value: Entered['value']): number {
@@ -49,12 +50,6 @@ function directValue(characteristic: Measured, value: Entered['value']): number 
   // A decimal like 4.763 is not exact in binary: the value must be the double nearest to a decimal of so many places.
   if (Number.isFinite(value) && Number(value.toFixed(characteristic.decimals)) !== value) refuse({ code: 'valueImpossible', characteristic: characteristic.name, value, why: 'finerThanResolution', detail: String(characteristic.decimals) });
   return value;
-}
-
-/** Where a slipped decimal point or a wrong sign would explain the value: the one likely value, else null. */
-function likelier(value: number, least: number, most: number): number | null {
-  const fits = [-value, ...[10, 100, 1000, 0.1, 0.01, 0.001].map((factor) => Number((value * factor).toPrecision(12)))].filter((each) => each >= least && each <= most);
-  return fits.length === 1 ? fits[0] ?? null : null;
 }
 
 /** The lengths among what was read, where the gauge reads millimetres. */

@@ -11,4 +11,6 @@ export type GaugeCommand =
   | { readonly type: 'holdRecall'; readonly gauge: string; readonly recall: string; readonly subjects: readonly string[]; readonly reason: string }
   /** Signed. Says that everything the recall lists has been decided about. */
   | { readonly type: 'closeRecall'; readonly gauge: string; readonly recall: string; readonly reason: string }
+  /** Signed. Takes the gauge's own spread from a closed crossed study of it. */
+  | { readonly type: 'setGaugeUncertainty'; readonly gauge: string; readonly study: string }
   | { readonly type: 'withdrawGauge'; readonly gauge: string; readonly reason: string };

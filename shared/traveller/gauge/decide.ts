@@ -6,6 +6,7 @@ import { streamName } from '../stream.ts';
 import type { GaugeCommand } from './commands.ts';
 import type { GaugeState, Recall } from './gauge.ts';
 import { errorFound, isWithinAllowed } from './gauge.ts';
+import { carrySpreadOn, setGaugeUncertainty } from './set-uncertainty.ts';
 import { isWholeSteps } from './steps.ts';
 
 /** Registers, calibrates, checks or withdraws a gauge, and works off the recall of one that was found bad. */
@@ -23,11 +24,13 @@ export function decideGauge(pen: Pen, command: GaugeCommand): void {
       const { calibrationDue, expandedUncertainty, certificate, coverageFactor, asFound } = command;
       const more = { ...(coverageFactor === undefined ? {} : { coverageFactor }), ...(asFound === undefined ? {} : { asFound }) };
       pen.write(gauge.stream, { type: 'gaugeCalibrated', calibrationDue, expandedUncertainty, certificate, ...more });
+      carrySpreadOn(pen, gauge, expandedUncertainty);
       if (asFound !== undefined && !isWithinAllowed(asFound.error, asFound.allowedError)) openRecall(pen, gauge, 'calibration', asFound.error, asFound.allowedError);
       return;
     }
     case 'checkGauge': return checkGauge(pen, gauge, command);
     case 'setGaugeLine': return pen.write(gauge.stream, { type: 'gaugeLineChanged', line: command.line });
+    case 'setGaugeUncertainty': return setGaugeUncertainty(pen, gauge, command.study);
     case 'holdRecall': return holdRecall(pen, gauge, command);
     case 'closeRecall': {
       requireReason(command.type, command.reason);

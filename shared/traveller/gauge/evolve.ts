@@ -25,6 +25,10 @@ export function evolveGauge(gauge: GaugeState | null, { body, stream, version, a
     }
     case 'recallHeld': return withRecall(next, body.recall, (recall) => ({ ...recall, held: [...recall.held, ...body.held] }));
     case 'recallClosed': return withRecall(next, body.recall, (recall) => ({ ...recall, closed: { at, by, reason: body.reason } }));
+    case 'gaugeUncertaintySet': {
+      const { study, s, calibrationUncertainty, expandedUncertainty } = body;
+      return { ...next, card: { ...gauge.card, expandedUncertainty }, spread: { study, s, calibrationUncertainty } };
+    }
     case 'gaugeWithdrawn': return { ...next, withdrawn: body.reason };
   }
 }

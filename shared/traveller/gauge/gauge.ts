@@ -1,4 +1,4 @@
-import type { GaugeCard, HeldForRecall } from './slips.ts';
+import type { GaugeCard, GaugeSpread, HeldForRecall } from './slips.ts';
 
 /** A recall: the gauge was found out of tolerance, and what it read since its last good check is in doubt. */
 export interface Recall {
@@ -27,6 +27,8 @@ export interface GaugeState {
   /** The last check or calibration that found it good. */
   readonly lastGood: null | { readonly at: string; readonly by: 'check' | 'calibration' };
   readonly recalls: readonly Recall[];
+  /** Spread of readings that a study found, once it stands in the uncertainty; absent while none does. */
+  readonly spread?: GaugeSpread;
 }
 
 /**

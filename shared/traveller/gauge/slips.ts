@@ -32,6 +32,9 @@ export interface AsFound { readonly error: number; readonly allowedError: number
 /** A subject put on hold for a recall. */
 export interface HeldForRecall { readonly subject: string; readonly hold: string }
 
+/** What a gauge study adds to a gauge's uncertainty. `s`, the standard deviation of the gauge by the study, and the calibration's own U, both in the gauge's unit. */
+export interface GaugeSpread { readonly study: string; readonly s: number; readonly calibrationUncertainty: number }
+
 export type GaugeSlip =
   | { readonly type: 'gaugeRegistered'; readonly gauge: GaugeCard }
   | { readonly type: 'gaugeCalibrated'; readonly calibrationDue: string; readonly expandedUncertainty: number; readonly certificate: string; readonly coverageFactor?: number; /** Absent where the certificate says nothing of it. */ readonly asFound?: AsFound }
@@ -41,4 +44,6 @@ export type GaugeSlip =
   | { readonly type: 'recallOpened'; readonly recall: string; readonly found: 'check' | 'calibration'; /** Moment of the last good check or calibration; null where none is known, so that every reading is in doubt. */ readonly since: string | null; readonly error: number; readonly allowedError: number }
   | { readonly type: 'recallHeld'; readonly recall: string; readonly held: readonly HeldForRecall[]; readonly reason: string; readonly signature: Signature }
   | { readonly type: 'recallClosed'; readonly recall: string; readonly reason: string; readonly signature: Signature }
+  /** The spread of a closed study joins the calibration's uncertainty, with the coverage factor of that. The signature is null where a new calibration carries an earlier study on. */
+  | ({ readonly type: 'gaugeUncertaintySet'; readonly expandedUncertainty: number; readonly signature: Signature | null } & GaugeSpread)
   | { readonly type: 'gaugeWithdrawn'; readonly reason: string };

@@ -34,6 +34,9 @@ get /api/travellers/{kind}/{id}/slips
 get /api/states
 get /api/slips
 get /api/catalogue
+get /api/studies
+get /api/studies/{id}/readings.csv
+get /api/studies/{id}/study.pdf
 get /api/people
 get /api/switching
 get /api/release
