@@ -220,11 +220,11 @@ export class TravellerStore {
   }
 
   /**
-   * A switching state, a count for skip-lot or an own table never changes what an opened gate asks for, so it may be left out when one's own
-   * slips are foretold. What a gate asks for when it is opened is for the server to say.
+   * A switching state, a count for skip-lot, an own table or a chart never changes what an opened gate asks for, so it may be left out when
+   * one's own slips are foretold; a hold that a chart brings comes with the server's answer. What a gate asks for when it is opened is for the server to say.
    */
   #known(subject: Subject, { type }: Command): Known {
-    const spared = type === 'openGate' ? [] : ['switching', 'skip', 'table'];
+    const spared = type === 'openGate' ? [] : ['switching', 'skip', 'table', 'chart'];
     return {
       state: (stream) => {
         if (stream === this.stream) return subject;

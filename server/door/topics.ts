@@ -3,7 +3,7 @@ import { streamParts } from '../../shared/traveller/index.ts';
 import { isUnseen } from '../readmodels/unseen-slips.ts';
 
 /** The lists that a kiosk may have to read again. */
-export const TOPICS = ['bench', 'release', 'packing', 'switching', 'people', 'catalogue', 'presses', 'studies'] as const;
+export const TOPICS = ['bench', 'release', 'packing', 'switching', 'people', 'catalogue', 'presses', 'studies', 'charts'] as const;
 export type Topic = (typeof TOPICS)[number];
 
 const atPresses: readonly Topic[] = ['presses'];
@@ -20,6 +20,7 @@ export function topicsOf({ stream, body }: Pick<StampedSlip, 'stream' | 'body'>)
   switch (streamParts(stream)?.kind) {
     case 'lot': case 'batch': case 'furnace': case 'coating': return ofSubject;
     case 'switching': case 'skip': return ['switching', 'bench'];
+    case 'chart': return ['charts'];
     case 'table': case 'caution': return ['catalogue'];
     case 'person': return ['people'];
     case 'study': return ['studies'];

@@ -1,6 +1,7 @@
 import { neverReached } from '../ground/never-reached.ts';
 import { decideCaution } from './caution/decide.ts';
 import { decideCharge } from './charge/decide.ts';
+import { decideChart } from './chart/decide.ts';
 import type { Command } from './command.ts';
 import { decideCatalogue, decidePerson, decidePlan, decidePlant, decideTable } from './decide-records.ts';
 import { decideCommon } from './gate/decide-common.ts';
@@ -60,6 +61,7 @@ function answer(pen: Pen, command: Command): void {
       return decideLot(pen, command);
     case 'openBatch': case 'blendBatches': case 'releaseBatch': return decideBatch(pen, command);
     case 'openCharge': return decideCharge(pen, command);
+    case 'defineChart': case 'freezeChartLimits': case 'unfreezeChartLimits': case 'restartChart': case 'withdrawChart': return decideChart(pen, command);
     case 'setSwitching': case 'resumeInspection': return decideSwitching(pen, command);
     case 'draftPlan': case 'approvePlan': return decidePlan(pen, command);
     case 'loadTable': return decideTable(pen, command);
@@ -84,6 +86,7 @@ export function streamOf(command: Command): string {
     case 'openBatch': case 'blendBatches': case 'releaseBatch': return streamName('batch', command.batch);
     case 'openCharge': return streamName(command.kind, command.charge);
     case 'setSwitching': case 'resumeInspection': return command.switching;
+    case 'defineChart': case 'freezeChartLimits': case 'unfreezeChartLimits': case 'restartChart': case 'withdrawChart': return command.chart;
     case 'draftPlan': return streamName('plan', command.plan.id);
     case 'approvePlan': return streamName('plan', command.plan);
     case 'loadTable': return streamName('table', command.table);

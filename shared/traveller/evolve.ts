@@ -4,6 +4,8 @@ import type { CautionSlip } from './caution/slips.ts';
 import type { CatalogueSlip } from './catalogue/slips.ts';
 import { evolveCharge } from './charge/evolve.ts';
 import type { ChargeSlip } from './charge/slips.ts';
+import { evolveChart } from './chart/evolve.ts';
+import type { ChartSlip } from './chart/slips.ts';
 import { evolveCatalogue, evolveCaution, evolvePerson, evolvePlan, evolvePlant, evolveTable } from './evolve-records.ts';
 import { evolveGauge } from './gauge/evolve.ts';
 import type { GaugeSlip } from './gauge/slips.ts';
@@ -49,6 +51,7 @@ export function evolve(state: AnyState | null, slip: Slip<SlipBody>): AnyState {
     case 'skip': return evolveSkip(of(state, 'skip'), slip as Slip<SkipSlip>);
     case 'table': return evolveTable(slip as Slip<TableSlip>);
     case 'caution': return evolveCaution(slip as Slip<CautionSlip>);
+    case 'chart': return evolveChart(of(state, 'chart'), slip as Slip<ChartSlip>);
     case 'plan': return evolvePlan(of(state, 'plan'), slip as Slip<PlanSlip>);
     case 'product': case 'grade': case 'layer': return evolveCatalogue(slip as Slip<CatalogueSlip>);
     case 'gauge': return evolveGauge(of(state, 'gauge'), slip as Slip<GaugeSlip>);

@@ -1,6 +1,7 @@
 import type { Batch } from './powder-batch/batch.ts';
 import type { CautionState } from './caution/slips.ts';
 import type { Charge } from './charge/charge.ts';
+import type { ChartState } from './chart/chart.ts';
 import type { GaugeState } from './gauge/gauge.ts';
 import type { GradeCard, LayerCard, ProductCard } from './catalogue/slips.ts';
 import type { Lot } from './lot/lot.ts';
@@ -26,7 +27,7 @@ export type { GaugeState };
 /** A subject with a traveller. */
 export type Subject = Lot | Batch | Charge;
 /** The state of any stream. */
-export type AnyState = Subject | Switching | Skipping | TableState | CautionState | PlanState | ProductState | GradeState | LayerState | GaugeState | Study | PressState | PersonState | PlantState;
+export type AnyState = Subject | Switching | Skipping | TableState | CautionState | ChartState | PlanState | ProductState | GradeState | LayerState | GaugeState | Study | PressState | PersonState | PlantState;
 
 /**
  * What a decision may look at. `state` answers null where nothing has ever happened.

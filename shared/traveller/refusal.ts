@@ -1,5 +1,6 @@
 import type { CardFault } from './catalogue/grade-limits.ts';
 import type { Role } from './rights.ts';
+import type { BaseFault } from './chart/drawn-chart.ts';
 import type { DispositionKind } from './gate/hold.ts';
 import type { DesignationProblem } from '../carbide/index.ts';
 import type { TableProblem } from '../sampling/attributes/index.ts';
@@ -17,8 +18,8 @@ export type BlendFault = 'fewerThanTwo' | 'namedTwice' | 'massUnfit';
 
 /** A "no" that a person can act on. Its words stand in shared/words, its page in docs/refusals.md. */
 export type Refusal =
-  | { readonly code: 'notFound'; readonly what: 'lot' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'press' | 'person' | 'switching' | 'finding' | 'reading' | 'recall' | 'study' | 'plant' | 'table' | 'caution'; readonly id: string }
-  | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'batch' | 'charge' | 'gauge' | 'study' | 'press' | 'person' | 'plant' | 'table'; readonly id: string }
+  | { readonly code: 'notFound'; readonly what: 'lot' | 'chart' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'press' | 'person' | 'switching' | 'finding' | 'reading' | 'recall' | 'study' | 'plant' | 'table' | 'caution'; readonly id: string }
+  | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'chart' | 'batch' | 'charge' | 'gauge' | 'study' | 'press' | 'person' | 'plant' | 'table'; readonly id: string }
   | { readonly code: 'notYourRole'; readonly command: string; readonly needed: readonly Role[] }
   | { readonly code: 'signatureMissing'; readonly command: string }
   | { readonly code: 'gateOutOfOrder'; readonly gate: string; readonly before: string; readonly next: string | null }
@@ -90,6 +91,10 @@ export type Refusal =
   | { readonly code: 'designationUnreadable'; readonly designation: string; readonly problems: readonly DesignationProblem[] }
   | { readonly code: 'tableUnsound'; readonly table: string; readonly problems: readonly TableProblem[] }
   | { readonly code: 'routeDiffers'; readonly plan: string; readonly planVersion: number; readonly gate: string }
+  /** A chart that cannot be had of this characteristic: its kind, the rules asked for, or its constants. */
+  | { readonly code: 'chartUnfit'; readonly characteristic: string; readonly why: 'kind' | 'rules' | 'constants' }
+  | { readonly code: 'chartLimitsFrozen'; readonly chart: string }
+  | { readonly code: 'chartBaseUnfit'; readonly why: BaseFault; readonly have: number; readonly least: number }
   | { readonly code: 'notDiscontinued'; readonly switching: string; readonly severity: string }
   | { readonly code: 'identifierUnfit'; readonly field: string; readonly value: string; readonly rule: IdentifierRule; readonly detail: string }
   | { readonly code: 'lastKeeper'; readonly badge: string }

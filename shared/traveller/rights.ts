@@ -12,6 +12,7 @@ export const RIGHTS = {
   releaseBatch: ['lab', 'engineer'], releaseLot: ['releaser'], withdrawRelease: ['releaser', 'engineer'],
   packBox: ['packer'], printLabel: ['packer'], readLabel: ['packer'], voidBox: ['packer'], shipBox: ['packer'],
   setSwitching: ['engineer'], resumeInspection: ['engineer'],
+  defineChart: ['engineer'], freezeChartLimits: ['engineer'], unfreezeChartLimits: ['engineer'], restartChart: ['engineer'], withdrawChart: ['engineer'],
   draftPlan: ['engineer'], approvePlan: ['engineer'], moveLotToPlan: ['engineer'], loadTable: ['engineer'], writeCaution: ['engineer', 'keeper'], defineProduct: ['engineer'], defineGrade: ['engineer'], defineLayer: ['engineer'],
   registerGauge: ['keeper', 'lab', 'engineer'], checkGauge: ['inspector', 'lab', 'engineer', 'keeper'], setGaugeLine: ['keeper', 'lab', 'engineer'], holdRecall: ['engineer'], closeRecall: ['engineer'], calibrateGauge: ['keeper', 'lab', 'engineer'], withdrawGauge: ['keeper', 'lab', 'engineer'], setGaugeUncertainty: ['engineer'],
   openStudy: ['lab', 'engineer'], takeStudyReading: 'anyone', correctStudyReading: 'anyone', withdrawStudyReading: 'anyone', closeStudy: ['engineer'], abandonStudy: ['lab', 'engineer'],

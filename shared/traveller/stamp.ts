@@ -22,5 +22,5 @@ export interface Signature {
   readonly name: string;
   readonly role: Role;
   readonly at: string;
-  readonly meaning: 'releasedBy' | 'releasedTogetherWith' | 'concessionGrantedBy' | 'disposedBy' | 'powderReleasedBy' | 'planApprovedBy' | 'resumedBy' | 'releaseWithdrawnBy' | 'movedBy' | 'recallHeldBy' | 'recallClosedBy' | 'studyClosedBy' | 'uncertaintySetBy';
+  readonly meaning: 'releasedBy' | 'releasedTogetherWith' | 'concessionGrantedBy' | 'disposedBy' | 'powderReleasedBy' | 'planApprovedBy' | 'resumedBy' | 'releaseWithdrawnBy' | 'movedBy' | 'recallHeldBy' | 'recallClosedBy' | 'studyClosedBy' | 'uncertaintySetBy' | 'limitsFrozenBy' | 'limitsUnfrozenBy';
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Command, CommandType } from '../traveller/index.ts';
+import { chartCommandSchemas } from './chart-command-schema.ts';
 import { bench, id, pin } from './field-schemas.ts';
 import { gateCommandSchemas } from './gate-command-schema.ts';
 import { lotCommandSchemas } from './lot-command-schema.ts';
@@ -9,7 +10,7 @@ import { batchAndChargeCommandSchemas, catalogueCommandSchemas, peopleAndGaugeCo
 
 /** Every command as it comes over the wire: strict, so that a field nobody reads is refused and not dropped in silence. */
 export const commandSchema = z.discriminatedUnion('type', [
-  ...gateCommandSchemas, ...lotCommandSchemas, ...batchAndChargeCommandSchemas, ...planCommandSchemas, ...catalogueCommandSchemas, ...peopleAndGaugeCommandSchemas, ...studyCommandSchemas,
+  ...gateCommandSchemas, ...lotCommandSchemas, ...batchAndChargeCommandSchemas, ...chartCommandSchemas, ...planCommandSchemas, ...catalogueCommandSchemas, ...peopleAndGaugeCommandSchemas, ...studyCommandSchemas,
 ]);
 
 /** The door's envelope around a command. `pin` is re-entered for a signature; `seen` is the stream's version the caller had before them. */

@@ -13,7 +13,7 @@ export const REFUSAL_STATUS: Readonly<Record<RefusalCode | DoorRefusalCode, numb
   notEnoughPieces: 409, sortNotAskedFor: 409, sortNotWhole: 409, batchNotReleased: 409, notEnoughPowder: 409, blendImpossible: 409, factorMissing: 409, gradeDiffers: 409,
   lotNotReadyForCharge: 409, lotIsInCharge: 409, positionUnknown: 409, notAllGatesPassed: 409, workerReleasesAlone: 409, coSignerCannot: 409,
   alreadyReleased: 409, notReleased: 409, boxTooFull: 409, boxIsGone: 409, boxesToVoid: 409, labelNotPrinted: 409, labelNotReadBack: 409, labelDiffers: 409,
-  planNotInForce: 409, planIsInForce: 409, approvedByYou: 409, cardUnsound: 409, planUnsound: 409, designationUnreadable: 409, tableUnsound: 409, routeDiffers: 409, notDiscontinued: 409, identifierUnfit: 409, lastKeeper: 409, personInactive: 409,
+  planNotInForce: 409, planIsInForce: 409, approvedByYou: 409, cardUnsound: 409, planUnsound: 409, designationUnreadable: 409, tableUnsound: 409, routeDiffers: 409, notDiscontinued: 409, chartUnfit: 409, chartLimitsFrozen: 409, chartBaseUnfit: 409, identifierUnfit: 409, lastKeeper: 409, personInactive: 409,
   // of the door
   notSignedIn: 401, signInFailed: 401, signInLocked: 429, wrongPin: 401, malformed: 400, tooLarge: 413, notJson: 400, unknownAddress: 404,
   methodNotAllowed: 405, staleVersion: 409, clientIdReused: 409, tooBusy: 429, storageFault: 503, programFault: 503, setUpFirst: 409,

@@ -1,4 +1,5 @@
 import type { CommonSlip, Disposition, GaugeUsed, GateSlip, Hold, ReadingInputs, Signature } from '../traveller/index.ts';
+import { signalSaid } from './chart-signal.en.ts';
 import { demandSentence } from './demands.en.ts';
 import { verdictLines, verdictSentence } from './results.en.ts';
 import type { Said } from './said.ts';
@@ -68,6 +69,7 @@ export const gateSlipWords: WordsFor<GateSlip | CommonSlip, 'type', Said, [Speak
     lines: [`Reason: ${reason}`, ...(regraded === undefined ? [] : [`Now ${regraded.product.designation}, plan ${regraded.plan} version ${speak.format.count(regraded.planVersion)}`]), signatureSentence(signature, speak)],
   }),
   noteAdded: ({ text }) => ({ sentence: `Note: ${text}`, lines: [] }),
+  chartSignalled: (signal, speak) => signalSaid(signal, speak),
 };
 
 function feedLines(feed: Extract<GateSlip, { type: 'weightsTaken' }>['feed'], count: number, { format }: Speak): readonly string[] {
@@ -111,6 +113,7 @@ const causeWords: WordsFor<Hold['cause'], 'by', string, [Speak]> = {
   charge: ({ gate, charge }, speak) => `Held at ${gateName(speak, gate)} by the verdict of ${streamText(speak, charge)}.`,
   recall: ({ gauge, recall }) => `Held for recall ${recall}: gauge ${gauge} was found out of tolerance.`,
   drift: ({ gate, characteristic }, speak) => `Held at ${gateName(speak, gate)} because ${characteristicName(speak, gate, characteristic)} drifts.`,
+  chart: ({ gate }, speak) => `Held by a control chart that signalled at ${gateName(speak, gate)}.`,
   person: () => 'Held by a person’s decision.',
 };
 /** Why a subject stands still. */

@@ -39,15 +39,15 @@ export const labels: Labels = {
     fiveNotAcceptedOnTightened: 'five lots were not accepted on tightened inspection',
     resumedByAuthority: 'an engineer let inspection go on after corrective action',
   },
-  holdCauses: { verdict: 'a gate’s verdict', charge: 'the verdict of a charge', drift: 'a drift of the weights', recall: 'the recall of a gauge', person: 'a person’s decision' },
+  holdCauses: { verdict: 'a gate’s verdict', charge: 'the verdict of a charge', drift: 'a drift of the weights', recall: 'the recall of a gauge', chart: 'a control chart’s signal', person: 'a person’s decision' },
   subjectKinds: { lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge' },
   streamKinds: {
-    lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge', switching: 'switching state', skip: 'skip-lot count', table: 'own table', caution: 'caution', plan: 'plan', product: 'product', grade: 'grade',
+    lot: 'lot', batch: 'powder batch', furnace: 'furnace charge', coating: 'coating charge', switching: 'switching state', skip: 'skip-lot count', table: 'own table', caution: 'caution', chart: 'charts', plan: 'plan', product: 'product', grade: 'grade',
     layer: 'coating', gauge: 'gauge', study: 'gauge study', press: 'press', person: 'person', plant: 'plant',
   },
   traceKinds: { raw: 'raw-material lot', batch: 'powder batch', lot: 'lot', furnace: 'furnace charge', coating: 'coating charge', box: 'box', shipment: 'shipment' },
   things: {
-    lot: 'lot', batch: 'powder batch', charge: 'charge', gate: 'gate', characteristic: 'characteristic', hold: 'hold', box: 'box', product: 'product', grade: 'grade',
+    lot: 'lot', chart: 'chart', batch: 'powder batch', charge: 'charge', gate: 'gate', characteristic: 'characteristic', hold: 'hold', box: 'box', product: 'product', grade: 'grade',
     layer: 'coating', plan: 'plan', planVersion: 'plan version', gauge: 'gauge', study: 'gauge study', press: 'press', person: 'person', switching: 'switching state', finding: 'finding', reading: 'reading', recall: 'recall', plant: 'plant', table: 'own table', caution: 'caution',
   },
   commands: {
@@ -56,6 +56,7 @@ export const labels: Labels = {
     openLot: 'open a lot', recordSort: 'enter a sort', destroyPieces: 'take out pieces used up', scrapPieces: 'scrap pieces', splitLot: 'split a lot', releaseLot: 'release a lot',
     withdrawRelease: 'withdraw a release', packBox: 'pack a box', printLabel: 'print a label', readLabel: 'read a label back', voidBox: 'void a box', shipBox: 'ship a box',
     openBatch: 'open a powder batch', blendBatches: 'blend powder batches', releaseBatch: 'release a powder batch', openCharge: 'open a charge', setSwitching: 'set a switching state', resumeInspection: 'let inspection go on',
+    defineChart: 'set up a chart', freezeChartLimits: 'freeze the limits of a chart', unfreezeChartLimits: 'unfreeze the limits of a chart', restartChart: 'begin a chart anew', withdrawChart: 'withdraw a chart',
     draftPlan: 'draft a plan', approvePlan: 'approve a plan', moveLotToPlan: 'move a lot to another plan version', loadTable: 'load an own table', writeCaution: 'word a caution', defineProduct: 'define a product', defineGrade: 'define a grade', defineLayer: 'define a coating',
     registerGauge: 'register a gauge', registerPress: 'register a press', changePress: 'change a press', setPress: 'set a press on a lot', checkGauge: 'enter a check of a gauge', setGaugeLine: 'say how a gauge’s line is read', holdRecall: 'hold what a recall lists', closeRecall: 'close a recall', calibrateGauge: 'enter a calibration', withdrawGauge: 'withdraw a gauge', setGaugeUncertainty: 'take a study into a gauge’s uncertainty',
     openStudy: 'open a gauge study', takeStudyReading: 'take a reading of a study', correctStudyReading: 'correct a reading of a study', withdrawStudyReading: 'withdraw a reading of a study', closeStudy: 'close a gauge study', abandonStudy: 'give a gauge study up',
@@ -64,7 +65,7 @@ export const labels: Labels = {
   },
   signatureMeanings: {
     releasedBy: 'Released by', recallHeldBy: 'Held by', recallClosedBy: 'Recall closed by', releasedTogetherWith: 'Released together with', concessionGrantedBy: 'Concession granted by', disposedBy: 'Decided by', powderReleasedBy: 'Powder released by',
-    planApprovedBy: 'Plan approved by', resumedBy: 'Inspection resumed by', releaseWithdrawnBy: 'Release withdrawn by', movedBy: 'Moved to another plan version by', studyClosedBy: 'Study closed by', uncertaintySetBy: 'Uncertainty set by',
+    planApprovedBy: 'Plan approved by', resumedBy: 'Inspection resumed by', releaseWithdrawnBy: 'Release withdrawn by', movedBy: 'Moved to another plan version by', limitsFrozenBy: 'Limits frozen by', limitsUnfrozenBy: 'Limits unfrozen by', studyClosedBy: 'Study closed by', uncertaintySetBy: 'Uncertainty set by',
   },
   decisionRules: { simple: 'simple acceptance', guardedAcceptance: 'guarded acceptance (limits drawn in by U)', guardedRejection: 'guarded rejection (limits moved out by U)' },
   ends: { scrapped: 'scrapped', returned: 'returned', reprocessed: 'reprocessed' },

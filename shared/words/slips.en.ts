@@ -1,5 +1,6 @@
 import type { SlipBody } from '../traveller/index.ts';
 import { cautionSlipWords } from './caution-slips.en.ts';
+import { chartSlipWords } from './chart-slips.en.ts';
 import { pressSlipWords } from './press-slips.en.ts';
 import { samplingSlipWords } from './sampling-slips.en.ts';
 import { gateSlipWords } from './gate-slips.en.ts';
@@ -11,4 +12,4 @@ import type { Speak } from './speak.ts';
 import type { WordsFor } from './words-for.ts';
 
 /** The words of every slip there is. */
-export const slipWords: WordsFor<SlipBody, 'type', Said, [Speak]> = { ...gateSlipWords, ...lotSlipWords, ...batchAndChargeSlipWords, ...switchingSlipWords, ...recordSlipWords, ...samplingSlipWords, ...pressSlipWords, ...studySlipWords, ...cautionSlipWords };
+export const slipWords: WordsFor<SlipBody, 'type', Said, [Speak]> = { ...gateSlipWords, ...lotSlipWords, ...batchAndChargeSlipWords, ...switchingSlipWords, ...recordSlipWords, ...samplingSlipWords, ...pressSlipWords, ...studySlipWords, ...cautionSlipWords, ...chartSlipWords };

@@ -34,12 +34,11 @@ function fromLotToLot(lots: readonly MeasuredPoint[]): { readonly centre: number
 function withinLots(spec: MeasuredChart, lots: readonly MeasuredPoint[]): { readonly centre: number; readonly sigma: number } {
   const pieces = lots.reduce((sum, { n }) => sum + n, 0);
   const centre = lots.reduce((sum, { n, mean }) => sum + (n / pieces) * mean, 0);
-  const moments = new Map<number, ReturnType<typeof rangeMoments>>();
   let [sum, weights] = [0, 0];
   for (const { n, s, range } of lots) {
     const seen = spec.kind === 'meanAndRange' ? range : s;
     if (n < 2 || seen === null) continue;
-    const { estimate, weight } = spec.kind === 'meanAndRange' ? byRange(n, seen, moments) : byS(n, seen);
+    const { estimate, weight } = spec.kind === 'meanAndRange' ? byRange(n, seen) : byS(n, seen);
     [sum, weights] = [sum + weight * estimate, weights + weight];
   }
   if (weights === 0) throw new OutsideDomain('lots', 'with two values or more in one of them', 0);
@@ -51,10 +50,9 @@ function byS(n: number, s: number): { readonly estimate: number; readonly weight
   return { estimate: s / mean, weight: (mean * mean) / (1 - mean * mean) };
 }
 
-function byRange(n: number, range: number, known: Map<number, ReturnType<typeof rangeMoments>>): { readonly estimate: number; readonly weight: number } {
-  const moments = known.get(n) ?? rangeMoments(n);
-  known.set(n, moments);
-  return { estimate: range / moments.d2, weight: (moments.d2 / moments.d3) ** 2 };
+function byRange(n: number, range: number): { readonly estimate: number; readonly weight: number } {
+  const { d2, d3 } = rangeMoments(n);
+  return { estimate: range / d2, weight: (d2 / d3) ** 2 };
 }
 
 /**

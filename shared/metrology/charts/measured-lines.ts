@@ -46,18 +46,12 @@ function individualLine(points: readonly MeasuredPoint[], centre: number, sigma:
 }
 
 function spreadLine(name: 's' | 'range', points: readonly MeasuredPoint[], sigma: number): ChartLine {
-  const known = new Map<number, { readonly mean: number; readonly sd: number }>();
-  const moments = (n: number): { readonly mean: number; readonly sd: number } => {
-    const there = known.get(n) ?? momentsOf(name, n);
-    known.set(n, there);
-    return there;
-  };
   return {
     name,
     points: points.flatMap((point, at): LinePoint[] => {
       const value = name === 's' ? point.s : point.range;
       if (value === null || point.n < 2) return [];
-      const { mean, sd } = moments(point.n);
+      const { mean, sd } = momentsOf(name, point.n);
       return [{ at, value, centre: mean * sigma, lower: Math.max(0, mean - 3 * sd) * sigma, upper: (mean + 3 * sd) * sigma, sigma: null }];
     }),
   };

@@ -1,6 +1,7 @@
 import { remainingPieces } from '../piece-balance/piece-balance.ts';
 import type { Disposition, Hold } from '../gate/hold.ts';
 import { nextHold } from '../gate/give-verdict.ts';
+import { isOfVerdict } from '../gate/hold.ts';
 import { standingBoxes } from '../lot/lot.ts';
 import type { Pen } from '../pen.ts';
 import type { Batch } from '../powder-batch/batch.ts';
@@ -15,7 +16,7 @@ import { standForMembers } from './stand-for-members.ts';
  */
 export function disposeMembers(pen: Pen, stream: string, { cause }: Hold, disposition: Disposition, signature: Signature): void {
   const source = pen.subject(stream);
-  if (source.kind === 'lot' || cause.by === 'person' || cause.by === 'recall') return;
+  if (source.kind === 'lot' || !isOfVerdict(cause)) return;
   const again = disposition.kind === 'reSinter' || disposition.kind === 'recoat';
   if (!again && source.gates.some(({ status }) => status === 'rejected')) return;
   for (const { lot, gate } of restingOn(pen, source)) {

@@ -9,6 +9,7 @@ import { streamName } from '../stream.ts';
 import type { CommonCommand, DisposeHold } from './commands.ts';
 import { nextHold } from './give-verdict.ts';
 import type { DispositionKind, Hold } from './hold.ts';
+import { isOfVerdict } from './hold.ts';
 
 /** Decides holds, dispositions and notes on any subject. */
 export function decideCommon(pen: Pen, command: CommonCommand): void {
@@ -30,7 +31,7 @@ export function decideCommon(pen: Pen, command: CommonCommand): void {
 export function possibleDispositions(subject: Subject, hold: Hold): readonly DispositionKind[] {
   const { cause } = hold;
   if (subject.ended !== null) return ['clear'];
-  if (cause.by === 'person' || cause.by === 'recall') return subject.kind === 'lot' || subject.kind === 'batch' ? ['clear', 'scrap', 'return'] : ['clear'];
+  if (!isOfVerdict(cause)) return subject.kind === 'lot' || subject.kind === 'batch' ? ['clear', 'scrap', 'return'] : ['clear'];
   const gate = subject.gates.find(({ id }) => id === cause.gate);
   if (gate?.status !== 'rejected') return ['clear'];
   switch (subject.kind) {
@@ -58,7 +59,7 @@ function dispose(pen: Pen, subject: Subject, command: DisposeHold): void {
   if (disposition.kind === 'rework' && disposition.instruction.trim() === '') refuse({ code: 'reasonMissing', command: 'rework' });
   if (subject.kind === 'lot' && !LEAVES_BOXES.includes(disposition.kind)) requireBoxesVoided(subject);
   const signature = pen.signature(command.type, disposition.kind === 'concession' ? 'concessionGrantedBy' : 'disposedBy');
-  const gate = hold.cause.by === 'person' || hold.cause.by === 'recall' ? null : hold.cause.gate;
+  const gate = isOfVerdict(hold.cause) ? hold.cause.gate : null;
   const regraded = disposition.kind === 'regrade' && subject.kind === 'lot' ? regradedLot(pen, subject, disposition.toProduct) : undefined;
   pen.write(subject.stream, { type: 'disposed', hold: hold.id, gate, disposition, reason: command.reason, signature, ...(regraded === undefined ? {} : { regraded }) });
   disposeMembers(pen, subject.stream, hold, disposition, signature);

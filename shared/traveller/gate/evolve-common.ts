@@ -6,7 +6,7 @@ import type { CommonSlip, GateSlip } from './slips.ts';
 import type { GateRecord } from './work.ts';
 
 const GATE_TYPES = ['gateOpened', 'readingTaken', 'weightsTaken', 'driftAnnounced', 'driftEnded', 'lookFellDue', 'lookMissed', 'findingRecorded', 'findingWithdrawn', 'lookTaken', 'sampleCompleted', 'readingCorrected', 'verdictGiven', 'verdictRevised'] as const satisfies readonly GateSlip['type'][];
-const COMMON_TYPES = ['held', 'disposed', 'noteAdded'] as const satisfies readonly CommonSlip['type'][];
+const COMMON_TYPES = ['held', 'disposed', 'noteAdded', 'chartSignalled'] as const satisfies readonly CommonSlip['type'][];
 /** True for a slip of the work at a gate, which lots, batches and charges share. */
 export function isGateSlip(slip: Slip): slip is Slip<GateSlip> {
   return GATE_TYPES.some((type) => type === slip.body.type);

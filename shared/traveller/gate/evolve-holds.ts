@@ -8,6 +8,6 @@ export function evolveHolds(holds: readonly Hold[], slip: Slip<CommonSlip>): rea
   switch (body.type) {
     case 'held': return [...holds, { id: body.hold, cause: body.cause, reason: body.reason, at, by, lifted: null }];
     case 'disposed': return holds.map((hold) => (hold.id === body.hold ? { ...hold, lifted: { at, by, disposition: body.disposition, reason: body.reason } } : hold));
-    case 'noteAdded': return holds;
+    case 'noteAdded': case 'chartSignalled': return holds;
   }
 }

@@ -7,7 +7,9 @@ import { countForSwitching, recountForSwitching } from '../switching-state/count
 import { countForSkipping, recountForSkipping } from '../skip-lot/passed-over.ts';
 import { carryFactors } from '../powder-batch/carry-factors.ts';
 import { standForMembers, standForParts } from '../charge/stand-for-members.ts';
+import { addChartPoints, reviseChartPoints } from '../chart/add-points.ts';
 import { gateOf } from './decide-gate.ts';
+import { isOfVerdict } from './hold.ts';
 import { judgeGate } from './judge.ts';
 import type { Verdict } from './verdict.ts';
 
@@ -24,6 +26,7 @@ export function giveVerdict(pen: Pen, stream: string, gateId: string): void {
   countForSwitching(pen, stream, gateId);
   if (subject.kind === 'lot') countForSkipping(pen, subject.product.id, subject.id, gate, whole);
   standForMembers(pen, stream, false);
+  addChartPoints(pen, stream, gate, whole);
   carryOn(pen, stream);
 }
 
@@ -49,6 +52,7 @@ export function reviseVerdict(pen: Pen, stream: string, gateId: string, why: str
   if (subject.kind === 'lot') recountForSkipping(pen, subject.id, gate, verdict);
   standForMembers(pen, stream, true);
   standForParts(pen, stream, gateId);
+  reviseChartPoints(pen, stream, gate, verdict, why);
   carryOn(pen, stream);
 }
 
@@ -68,7 +72,7 @@ export function nextHold(subject: Subject): string {
 
 /** True while a hold of this gate's verdict stands. */
 export function standsHeldAt(subject: Subject, gateId: string): boolean {
-  return standingHolds(subject).some(({ cause }) => cause.by !== 'person' && cause.by !== 'recall' && cause.gate === gateId);
+  return standingHolds(subject).some(({ cause }) => isOfVerdict(cause) && cause.gate === gateId);
 }
 
 /** Pieces used up by destructive tests, and pieces ejected by weight, leave the lot with the verdict. */

@@ -6,7 +6,14 @@ export type HoldCause =
   | { readonly by: 'recall'; readonly gauge: string; readonly recall: string }
   /** The weights of this characteristic drift, and the plan says that this holds. */
   | { readonly by: 'drift'; readonly gate: string; readonly characteristic: string }
+  /** A control chart that may hold has signalled with this gate's verdict; `chart` is its stream. */
+  | { readonly by: 'chart'; readonly gate: string; readonly chart: string }
   | { readonly by: 'person' };
+
+/** Holds that rest on a verdict, a charge's or the subject's own: they end by working it off. */
+export function isOfVerdict(cause: HoldCause): cause is Extract<HoldCause, { readonly by: 'verdict' | 'charge' }> {
+  return cause.by === 'verdict' || cause.by === 'charge';
+}
 
 export interface Hold {
   readonly id: string;

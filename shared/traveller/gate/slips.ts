@@ -1,5 +1,6 @@
 import type { SaturationUnit } from '../../carbide/index.ts';
 import type { CautionShown } from '../caution/slips.ts';
+import type { ChartSignalled } from '../chart/slips.ts';
 import type { Crossing, DriftSide } from '../../metrology/drift/index.ts';
 import type { FindingClass } from '../plan/characteristic.ts';
 import type { GatePlan } from '../plan/gate-plan.ts';
@@ -43,4 +44,6 @@ export type GateSlip =
 export type CommonSlip =
   | { readonly type: 'held'; readonly hold: string; readonly cause: HoldCause; readonly reason: string }
   | { readonly type: 'disposed'; readonly hold: string; readonly gate: string | null; readonly disposition: Disposition; readonly reason: string; readonly signature: Signature; /** What the lot is from now on, after a regrade. */ readonly regraded?: { readonly product: LotProduct; readonly plan: string; readonly planVersion: number } }
-  | { readonly type: 'noteAdded'; readonly text: string };
+  | { readonly type: 'noteAdded'; readonly text: string }
+  /** A control chart has spoken with a verdict on this subject. */
+  | ChartSignalled;

@@ -131,6 +131,6 @@ describe('rights', () => {
   });
 
   it('what needs a signature is known: whatever decides about a lot, a plan or a severity', () => {
-    expect((Object.keys(RIGHTS) as (keyof typeof RIGHTS)[]).filter(needsSignature).sort()).toEqual(['approvePlan', 'closeRecall', 'closeStudy', 'dispose', 'holdRecall', 'moveLotToPlan', 'releaseBatch', 'releaseLot', 'resumeInspection', 'setGaugeUncertainty', 'withdrawRelease']);
+    expect((Object.keys(RIGHTS) as (keyof typeof RIGHTS)[]).filter(needsSignature).sort()).toEqual(['approvePlan', 'closeRecall', 'closeStudy', 'dispose', 'freezeChartLimits', 'holdRecall', 'moveLotToPlan', 'releaseBatch', 'releaseLot', 'resumeInspection', 'setGaugeUncertainty', 'unfreezeChartLimits', 'withdrawRelease']);
   });
 });

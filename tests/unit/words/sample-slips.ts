@@ -64,6 +64,9 @@ const at = { gate: 'final', characteristic: 'thickness' };
 const counting = { type: 'lotJudged' as const, lot: 'L26-0417', original: true, accepted: false, inGap: false, plan: { kind: 'variables' as const }, sampleSize: 80, found: 6 };
 const moved = { from: 'normal' as const, to: 'tightened' as const, why: 'twoOfFiveNotAccepted' as const, lots: ['L26-0411', 'L26-0417'] };
 
+const about = { subjectKind: 'lot' as const, owner: 'P-100', ownerName: 'CNMG 120408', gate: 'final', gateName: 'Final visual', characteristic: 'thickness', characteristicName: 'Thickness', unit: 'mm', decimals: 3 };
+const charted = { by: 'measured' as const, n: 5, mean: 4.76, s: 0.00158, min: 4.758, max: 4.762, outside: 0, lower: 4.71, upper: 4.81, values };
+
 export const sampleSlips: { readonly [Type in SlipBody['type']]: Extract<SlipBody, { readonly type: Type }> } = {
   gateOpened: { type: 'gateOpened', gate, attempt: 2, original: false, lotSize: 1000, seed: 'a1', demands: sampleDemands },
   readingTaken: { type: 'readingTaken', ...at, ordinal: 3, value: 4.762, inputs: { outerMm: 0.9, innerMm: 0.5 }, gauge, sure: true },
@@ -151,4 +154,12 @@ export const sampleSlips: { readonly [Type in SlipBody['type']]: Extract<SlipBod
   pinChanged: { type: 'pinChanged', own: true },
   plantOpened: { type: 'plantOpened', plant: { name: 'Invented plant', address: 'Nowhere 1', country: 'SE', demo: true }, keeper: 'P-01' },
   headsSigned: { type: 'headsSigned', digest: 'ab', streams: 40, position: 1200, signature: 'cd' },
+  chartDefined: { type: 'chartDefined', key: 'meanAndS', card: { spec: { kind: 'meanAndS' }, rules: ['beyondLimits', 'eightOnOneSide'], mayHold: true, class: null }, about },
+  chartPointAdded: { type: 'chartPointAdded', subject: 'lot:L26-0417', judgedAt: '2026-03-05T06:40:00.000Z', value: charted },
+  chartPointRevised: { type: 'chartPointRevised', subject: 'lot:L26-0417', value: { by: 'counted', of: 80, count: 2, classes: [{ class: 'major', of: 80, count: 2 }] }, why: 'Slipped decimal sign' },
+  chartLimitsFrozen: { type: 'chartLimitsFrozen', key: 'p-major', base: { centre: 0.012, sigma: null }, lots: ['lot:L26-0411', 'lot:L26-0417'], reason: 'Steady since the new wheel', signature: { ...signature, role: 'engineer', meaning: 'limitsFrozenBy' } },
+  chartLimitsUnfrozen: { type: 'chartLimitsUnfrozen', key: 'meanAndS', reason: 'Grinding moved to machine 4', signature: { ...signature, role: 'engineer', meaning: 'limitsUnfrozenBy' } },
+  chartRestarted: { type: 'chartRestarted', key: 'cusum', reason: 'Wheel dressed' },
+  chartWithdrawn: { type: 'chartWithdrawn', key: 'individuals', reason: 'Mean and s serves better' },
+  chartSignalled: { type: 'chartSignalled', chart: 'chart:lot/P-100/final/thickness', about, key: 'meanAndS', rule: 'twoOfThreeBeyondTwo', line: 'mean', side: 'above', subject: 'lot:L26-0417', lots: ['lot:L26-0411', 'lot:L26-0417'] },
 };
