@@ -21,6 +21,8 @@ export type { ChipBreaker, ClearanceLetter, EdgeLetter, Fixing, FixingLetter, Ha
 export type { DesignationFault, DesignationPosition, DesignationProblem } from './problem.ts';
 export { readDesignation } from './read-designation.ts';
 export type { ReadDesignation } from './read-designation.ts';
+export { readPositions } from './read-positions.ts';
+export type { ReadPosition } from './read-positions.ts';
 export { SHAPE_LETTERS, SHAPES } from './shapes.ts';
 export type { InsertShape, ShapeForm, ShapeLetter } from './shapes.ts';
 export { circlesOfSize, edgeLengthMm, INCH_CIRCLES, METRIC_CIRCLES, sizeCode, sizeCodesOf } from './sizes.ts';

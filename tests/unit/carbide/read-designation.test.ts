@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { explainDesignation, formatDesignation, insertDimensions, insertLimits, readDesignation, sizesNotInHand } from '../../../shared/carbide/index.ts';
+import { explainDesignation, formatDesignation, insertDimensions, insertLimits, readDesignation, readPositions, sizesNotInHand } from '../../../shared/carbide/index.ts';
 import type { InsertDesignation } from '../../../shared/carbide/index.ts';
 
 function read(text: string): InsertDesignation {
@@ -103,3 +103,22 @@ describe('measured after coating', () => {
 });
 
 it('gives the same word for the same designation', () => expect(formatDesignation(read('sngn 12 04 12 t02020-ab'))).toBe('SNGN120412T02020-AB'));
+
+describe('a designation half typed', () => {
+  const told = (text: string) => readPositions(text).map(({ position, text: typed, meaning, problems: wrong }) => [position, typed, meaning?.kind ?? null, ...wrong.map(({ fault }) => fault)].join(' '));
+  it('explains what stands there and asks for the rest', () => {
+    expect(told('cn')).toEqual(['1 C shape', '2 N clearance', '3   missing', '4   missing', '5   missing', '6   missing', '7   missing']);
+    expect(told('CNMG1')).toContain('5 1  incomplete');
+  });
+  it('puts each refusal under its own position and explains the others', () => {
+    expect(told('CNIG130408EX')).toEqual(['1 C shape', '2 N clearance', '3 I  unknown', '4 G fixing', '5 13  noSuchSize', '6 04 thickness', '7 08 radius', '8 E edge', '9 X  unknown']);
+  });
+  it('says the size of a round insert before its corner is typed: both diameters fit', () => {
+    const size = readPositions('RCMT1204').find(({ position }) => position === 5)?.meaning;
+    expect(size?.kind === 'size' && size.dimensions.fittingCircles.map(({ nominalMm }) => nominalMm)).toEqual([12.7, 12]);
+  });
+  it('read wholly, says what the explanation says', () => {
+    const designation = read('TNGA160408SN01020-QX');
+    expect(readPositions('TNGA160408SN01020-QX').map(({ position, text, meaning }) => ({ position, text, meaning }))).toEqual(explainDesignation(designation));
+  });
+});
