@@ -1,15 +1,21 @@
+import { formatDesignation, insertDimensions, readDesignation } from '../../shared/carbide/index.ts';
 import type { GradeCard, LayerCard, ProductCard, SubjectKind } from '../../shared/traveller/index.ts';
 import type { RecordCommand } from '../../shared/wire/records-file.ts';
+import { problemPlace, problemText } from '../../shared/words/designation.en.ts';
 import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
 import { readNumber, typedFigure } from '../desk/show.ts';
 import type { CardKind, CatalogueView } from './catalogue-view.ts';
+import { pageFormat } from './rule-text.ts';
 
 const words = plansDeskWords.catalogue;
 /** Stands for no coating among the choices. No coating is numbered so: numbers hold capitals. */
 export const UNCOATED = 'uncoated';
+/** Whether a product's designation says what it is, or a drawing does. */
+export const BY_DESIGNATION = 'designation';
+export const BY_DRAWING = 'drawing';
 
 /** One field of a card: typed, or chosen from plans of a kind, grades or coatings. */
-export interface CardField { readonly name: string; readonly label: string; readonly hint: string; readonly kind: 'text' | 'positive' | 'whole' | 'composition' | 'grade' | 'layer' | { readonly planFor: SubjectKind }; readonly unit: string; readonly most: number }
+export interface CardField { readonly name: string; readonly label: string; readonly hint: string; readonly kind: 'text' | 'positive' | 'whole' | 'designation' | 'composition' | 'grade' | 'layer' | 'madeTo' | { readonly planFor: SubjectKind }; readonly unit: string; readonly most: number }
 type Texts = Readonly<Record<string, string>>;
 
 const field = (name: string, label: string, kind: CardField['kind'] = 'text', { hint = '', unit = '', most = 60 } = {}): CardField => ({ name, label, kind, hint, unit, most });
@@ -22,10 +28,10 @@ export const CARD_FIELDS: Readonly<Record<CardKind, readonly CardField[]>> = {
   ],
   layer: [number, field('name', words.layer.name), field('coatingPlan', words.layer.coatingPlan, { planFor: 'coating' })],
   product: [
-    number, field('designation', words.product.designation), field('name', words.product.name, 'text', { most: 80 }), field('itemCode', words.product.itemCode, 'text', { hint: words.fields.codeHint, most: 16 }),
+    number, field('designation', words.product.designation, 'designation'), field('name', words.product.name, 'text', { most: 80 }), field('itemCode', words.product.itemCode, 'text', { hint: words.fields.codeHint, most: 16 }),
     field('marking', words.product.marking, 'text', { hint: words.fields.markingHint, most: 100 }), field('piecesPerBox', words.product.piecesPerBox, 'whole'),
     field('sinteredVolumeMm3', words.fields.sinteredVolumeMm3, 'positive', { unit: 'mm³' }), field('thicknessMm', words.fields.thicknessMm, 'positive', { unit: 'mm' }),
-    field('grade', words.product.grade, 'grade'), field('layer', words.product.layer, 'layer'), field('plan', words.product.plan, { planFor: 'lot' }),
+    field('madeTo', words.fields.madeTo, 'madeTo'), field('grade', words.product.grade, 'grade'), field('layer', words.product.layer, 'layer'), field('plan', words.product.plan, { planFor: 'lot' }),
   ],
 };
 
@@ -34,18 +40,32 @@ export function textsOf(kind: CardKind, id: string, { grades, layers, products }
   const card = { grade: grades, layer: layers, product: products }[kind].find((each) => each.id === id);
   if (card === undefined) return null;
   const texts = new Map(Object.entries<unknown>({ ...card }).map(([name, value]) => [name, typeof value === 'number' ? typedFigure(value) : String(value ?? UNCOATED)]));
+  if ('designation' in card) texts.set('madeTo', card.byDrawing === true ? BY_DRAWING : BY_DESIGNATION);
   if ('composition' in card) texts.set('composition', card.composition.map(({ component, massPercent }) => `${component} ${typedFigure(massPercent)}`).join('\n'));
   return Object.fromEntries(texts);
 }
 
-/** What is wrong with a field's text; empty where nothing is. */
-export function cardFault({ kind }: CardField, text: string): string {
+/** What is wrong with a field's text; empty where nothing is. @param texts of the other fields */
+export function cardFault({ kind }: CardField, text: string, texts: Texts = {}): string {
+  if (kind === 'madeTo') return '';
   if (kind === 'composition') return readComposition(text) === null ? words.wrong.composition : '';
   if (text.trim() === '') return words.wrong.missing;
+  if (kind === 'designation') return texts['madeTo'] === BY_DRAWING ? '' : designationFault(text);
   const value = readNumber(text);
   if (kind === 'positive') return value !== null && value > 0 ? '' : words.wrong.number;
   if (kind === 'whole') return value !== null && Number.isInteger(value) && value >= 1 ? '' : words.wrong.whole;
   return '';
+}
+
+function designationFault(text: string): string {
+  const read = readDesignation(text);
+  return read.ok ? '' : read.problems.map((problem) => `${problemPlace(problem)}: ${problemText(problem, pageFormat())}`).join(' ');
+}
+
+/** What a card says that is begun from a designation: the thickness stands in it. */
+export function textsFromDesignation(text: string): Texts {
+  const read = readDesignation(text);
+  return read.ok ? { designation: formatDesignation(read.designation), thicknessMm: typedFigure(insertDimensions(read.designation).thickness.nominalMm) } : { designation: text };
 }
 
 /** The command that defines the card. The texts are sound. */
@@ -60,6 +80,7 @@ export function cardCommand(kind: CardKind, texts: Texts): RecordCommand {
       const product: ProductCard = {
         id, name, designation: text('designation'), itemCode: text('itemCode'), grade: text('grade'), layer: text('layer') === UNCOATED ? null : text('layer'), marking: text('marking'),
         piecesPerBox: figure('piecesPerBox'), plan: text('plan'), sinteredVolumeMm3: figure('sinteredVolumeMm3'), thicknessMm: figure('thicknessMm'),
+        ...(text('madeTo') === BY_DRAWING ? { byDrawing: true } : {}),
       };
       return { type: 'defineProduct', product };
     }

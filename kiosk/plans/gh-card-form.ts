@@ -13,7 +13,7 @@ import '../parts/gh-notice.ts';
 import '../parts/gh-select-list.ts';
 import type { SelectOption } from '../parts/gh-select-list.ts';
 import { partStyles } from '../parts/part-styles.ts';
-import { CARD_FIELDS, cardCommand, cardFault, textsOf, UNCOATED, type CardField } from './card-fields.ts';
+import { BY_DESIGNATION, BY_DRAWING, CARD_FIELDS, cardCommand, cardFault, textsFromDesignation, textsOf, UNCOATED, type CardField } from './card-fields.ts';
 import type { CardKind, CatalogueView } from './catalogue-view.ts';
 
 const words = plansDeskWords.catalogue;
@@ -25,6 +25,8 @@ export class GhCardForm extends LitElement {
   static override styles = [partStyles, deskStyles];
   @property() kind: CardKind = 'grade';
   @property() card = '';
+  /** A designation that a new product begins with. */
+  @property() designation = '';
   @state() private texts: Readonly<Record<string, string>> = {};
   @state() private asked = false;
   @state() private done = '';
@@ -42,7 +44,7 @@ export class GhCardForm extends LitElement {
     const { value } = this.#catalogue;
     if (value === null) return askedNotice(this.#catalogue);
     const { kind, card } = this;
-    const before = card === '' ? {} : textsOf(kind, card, value);
+    const before = card !== '' ? textsOf(kind, card, value) : this.designation === '' ? {} : textsFromDesignation(this.designation);
     const unknown = words.unknown(labels.streamKinds[kind], card);
     if (before === null) return html`<gh-notice kind="empty" happened=${unknown.happened} next=${unknown.next}></gh-notice>`;
     const texts = { ...before, ...this.texts };
@@ -52,15 +54,15 @@ export class GhCardForm extends LitElement {
       <h2 id="title">${card === '' ? words.defineTitle[kind] : words.changeTitle(labels.streamKinds[kind], card)}</h2>
       ${card === '' ? nothing : html`<p class="soft">${words.changeNote}</p>`}
       ${this.done === '' ? nothing : html`<gh-notice kind="done" happened=${this.done}></gh-notice>`} ${askedNotice(this.#catalogue)} ${refusalNotice(this.#giving)}
-      <div class="fields">${typed.map((field) => this.#typed(field, texts[field.name] ?? ''))}</div>
-      <div class="halves">${fields.map((field) => this.#chosen(field, texts[field.name] ?? '', this.#options(field, value)))}</div>
+      <div class="fields">${typed.map((field) => this.#typed(field, texts[field.name] ?? '', texts))}</div>
+      <div class="halves">${fields.map((field) => this.#chosen(field, texts[field.name] ?? (field.kind === 'madeTo' ? BY_DESIGNATION : ''), this.#options(field, value)))}</div>
       <div class="keys"><gh-button kind="primary" .busy=${this.#giving.busy !== null} busy-word=${deskWords.busy} @click=${() => void this.#save(texts)}>${words.save}</gh-button> <a href="/plans/catalogue">${deskWords.cancel}</a></div>
     </section>`;
   }
 
-  #typed(field: CardField, text: string) {
+  #typed(field: CardField, text: string, texts: Readonly<Record<string, string>>) {
     return html`<gh-field label=${field.label} hint=${field.hint} unit=${field.unit} max-length=${field.most} ?multiline=${field.kind === 'composition'} entry=${field.kind === 'positive' ? 'decimal' : field.kind === 'whole' ? 'numeric' : 'text'}
-      ?readonly=${field.name === 'id' && this.card !== ''} .value=${text} error=${this.asked ? cardFault(field, text) : ''} @field-input=${({ detail }: Given) => this.#take(field.name, detail.value)}></gh-field>`;
+      ?readonly=${field.name === 'id' && this.card !== ''} .value=${text} error=${this.asked ? cardFault(field, text, texts) : ''} @field-input=${({ detail }: Given) => this.#take(field.name, detail.value)}></gh-field>`;
   }
 
   #chosen(field: CardField, text: string, options: readonly SelectOption[] | null) {
@@ -73,6 +75,7 @@ export class GhCardForm extends LitElement {
   #options({ kind }: CardField, { plans, grades, layers }: CatalogueView): readonly SelectOption[] | null {
     const listed = (cards: readonly { readonly id: string; readonly name: string }[]) => cards.map(({ id, name }) => ({ value: id, text: name, hint: id }));
     if (typeof kind === 'object') return listed(plans.filter(({ appliesTo }) => appliesTo === kind.planFor));
+    if (kind === 'madeTo') return [{ value: BY_DESIGNATION, text: words.fields.byDesignation }, { value: BY_DRAWING, text: words.fields.byDrawing }];
     return kind === 'grade' ? listed(grades) : kind === 'layer' ? [{ value: UNCOATED, text: words.fields.uncoated }, ...listed(layers)] : null;
   }
 
@@ -83,7 +86,7 @@ export class GhCardForm extends LitElement {
 
   async #save(texts: Readonly<Record<string, string>>): Promise<void> {
     this.asked = true;
-    if (CARD_FIELDS[this.kind].some((field) => cardFault(field, texts[field.name] ?? '') !== '')) return;
+    if (CARD_FIELDS[this.kind].some((field) => cardFault(field, texts[field.name] ?? '', texts) !== '')) return;
     const { kind, card } = this;
     if ((await this.#giving.give('save', cardCommand(kind, texts))) === null || kind !== this.kind || card !== this.card) return;
     await this.#catalogue.again();

@@ -35,7 +35,7 @@ export class GhCatalogueLists extends LitElement {
     const linked = (kind: CardKind, id: string) => (defines ? { href: cardPath(kind, id) } : {});
     const plan = (id: string) => html`<a href=${planPath(id)}>${id}</a>`;
     const products = value.products.map((card): DeskRow => ({
-      key: card.id, ...linked('product', card.id), texts: { id: card.id, designation: card.designation, name: card.name, itemCode: card.itemCode, grade: card.grade, layer: card.layer ?? deskWords.none, piecesPerBox: card.piecesPerBox, plan: card.plan, marking: card.marking }, shown: { plan: plan(card.plan) },
+      key: card.id, ...linked('product', card.id), texts: { id: card.id, designation: card.designation, name: card.name, itemCode: card.itemCode, grade: card.grade, layer: card.layer ?? deskWords.none, piecesPerBox: card.piecesPerBox, plan: card.plan, marking: card.marking }, shown: { plan: plan(card.plan), ...(card.byDrawing === true ? {} : { designation: html`<a href="/plans/designation/${encodeURIComponent(card.designation)}">${card.designation}</a>` }) },
     }));
     const grades = value.grades.map(({ id, name, composition, powderPlan, furnacePlan }): DeskRow => ({
       key: id, ...linked('grade', id), texts: { id, name, composition: composition.map(({ component, massPercent }) => words.component(component, showFigure(massPercent))).join(', '), powderPlan, furnacePlan }, shown: { powderPlan: plan(powderPlan), furnacePlan: plan(furnacePlan) },

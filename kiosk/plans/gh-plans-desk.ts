@@ -16,8 +16,8 @@ import './gh-plan-page.ts';
 import './gh-records-load.ts';
 import './gh-switching-states.ts';
 
-const PARTS = ['list', 'compare', 'tables', 'switching', 'catalogue', 'cautions'] as const;
-const PATHS = { list: '/plans', compare: '/plans/compare', tables: '/plans/tables', switching: '/plans/switching', catalogue: '/plans/catalogue', cautions: '/plans/cautions' } as const;
+const PARTS = ['list', 'designation', 'compare', 'tables', 'switching', 'catalogue', 'cautions'] as const;
+const PATHS = { list: '/plans', designation: '/plans/designation', compare: '/plans/compare', tables: '/plans/tables', switching: '/plans/switching', catalogue: '/plans/catalogue', cautions: '/plans/cautions' } as const;
 
 /** The plans desk: plans with their versions, switching states, and the lists of what the plant makes. */
 @customElement('gh-plans-desk')
@@ -31,6 +31,7 @@ export class GhPlansDesk extends LitElement {
   protected override firstUpdated(): void {
     void import('./compare/gh-plan-compare.ts');
     void import('./cautions/gh-plan-cautions.ts');
+    void import('./designation/gh-designation.ts');
     void import('./tables/gh-tables.ts');
     void import('./write/gh-new-plan.ts');
   }
@@ -47,6 +48,7 @@ export class GhPlansDesk extends LitElement {
   #part(part: (typeof PARTS)[number]) {
     const [first = '', second = '', third = ''] = this.route?.parts ?? [];
     if (part === 'catalogue') return this.#catalogue(second, third);
+    if (part === 'designation') return html`<gh-designation text=${second}></gh-designation>`;
     if (part === 'compare') return html`<gh-plan-compare .query=${this.route?.query ?? new URLSearchParams()}></gh-plan-compare>`;
     if (part === 'switching') return html`<gh-switching-states stream=${this.route?.query.get('state') ?? ''}></gh-switching-states>`;
     if (part === 'cautions') return html`<gh-plan-cautions></gh-plan-cautions>`;
@@ -60,7 +62,7 @@ export class GhPlansDesk extends LitElement {
     const card = CARD_KINDS.find((each) => each === kind);
     const loads = this.route?.query.has('load') ?? false;
     if (card === undefined && !loads) return html`<gh-catalogue-lists></gh-catalogue-lists>`;
-    const page = !mayGive('draftPlan', roles) ? html`<p class="soft">${words.catalogue.mayNot}</p>` : card === undefined ? html`<gh-records-load></gh-records-load>` : html`<gh-card-form kind=${card} card=${id}></gh-card-form>`;
+    const page = !mayGive('draftPlan', roles) ? html`<p class="soft">${words.catalogue.mayNot}</p>` : card === undefined ? html`<gh-records-load></gh-records-load>` : html`<gh-card-form kind=${card} card=${id} designation=${this.route?.query.get('designation') ?? ''}></gh-card-form>`;
     return html`<p class="screen-only"><a href="/plans/catalogue">${words.catalogue.back}</a></p>${page}`;
   }
 }

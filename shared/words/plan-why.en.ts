@@ -1,12 +1,12 @@
 /** How sure a source is. */
-export type SourceTag = 'seen' | 'memory' | 'computed' | 'derived' | 'practice';
+export type SourceTag = 'seen' | 'memory' | 'computed' | 'derived' | 'practice' | 'plant';
 
 /** Why a number of a compared plan is what it is: clause, table, formula, source. Figures come in written. */
 export const planWhyWords = {
   ask: (name: string, letter: string, shown: string) => `${name}, plan ${letter}: ${shown}. Why this number?`,
   heading: (name: string, letter: string) => `Why this number? ${name}, plan ${letter}`, close: 'Close',
   labels: { clause: 'Clause', table: 'Table', row: 'Row', column: 'Column', arrow: 'Arrow', formula: 'Formula', inputs: 'Put in', rule: 'Rule', source: 'Source' },
-  tags: { seen: 'seen', memory: 'from memory', computed: 'computed here', derived: 'derived here', practice: 'common practice, no source' } satisfies Record<SourceTag, string>,
+  tags: { seen: 'seen', memory: 'from memory', computed: 'computed here', derived: 'derived here', practice: 'common practice, no source', plant: 'the plant’s own' } satisfies Record<SourceTag, string>,
   excerpt: { caption: (table: string, aql: string) => `Table ${table}, column AQL ${aql}`, letter: 'Letter', size: 'Sample', cell: 'Ac / Re', way: 'Way', begins: 'begins here', ends: 'this plan', passed: 'arrow passed', down: '↓', up: '↑', single: 'use single', double: 'use double', none: '–', pair: (ac: string, re: string) => `${ac}/${re}`, notYet: '#' },
   table: {
     clause: 'MIL-STD-105E 4.9.3 and 4.9.4: the letter comes from lot size and level, the plan from the master table; an arrow is followed to the first plan, and the sample size is that of its row.',

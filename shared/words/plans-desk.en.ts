@@ -1,7 +1,7 @@
 /** What the plans desk says. */
 export const plansDeskWords = {
   title: 'Plans',
-  parts: { list: 'Plans', compare: 'Compare', tables: 'Tables', switching: 'Switching states', catalogue: 'Catalogue', cautions: 'Cautions' },
+  parts: { list: 'Plans', designation: 'Designation', compare: 'Compare', tables: 'Tables', switching: 'Switching states', catalogue: 'Catalogue', cautions: 'Cautions' },
   partsLabel: 'Parts of the plans desk',
   list: {
     caption: 'Inspection plans', empty: 'No plan has been drafted yet. Lots can be opened once their plan is in force.',
@@ -60,7 +60,7 @@ export const plansDeskWords = {
     mayNot: 'Only quality engineers define what the plant makes.', unknown: (what: string, id: string) => ({ happened: `There is no ${what} ${id}.`, next: 'Choose one from the catalogue.' }),
     fields: {
       sinteredVolumeMm3: 'Sintered volume', thicknessMm: 'Thickness s', id: 'Number', idHint: '2 to 16 of A–Z, 0–9 and dash; it stays for good.', codeHint: '2 to 16 of A–Z, 0–9 and dash.', composition: 'Composition', compositionHint: 'One component a line, with its share in mass percent: Co 8', markingHint: 'As it stands on the piece.',
-      noPlan: 'There is no such plan yet. Draft or load one first.', noGrade: 'There is no grade yet. Define one first.', uncoated: 'uncoated',
+      noPlan: 'There is no such plan yet. Draft or load one first.', noGrade: 'There is no grade yet. Define one first.', uncoated: 'uncoated', madeTo: 'Made to', byDesignation: 'its designation (ISO 1832)', byDrawing: 'a drawing',
     },
     wrong: { missing: 'This must be filled in.', number: 'A number above 0.', whole: 'A whole number, 1 or more.', composition: 'Each line is a component and a share from 0 to 100.' },
   },

@@ -12,8 +12,8 @@ export type DrawingMark =
 /** Size of the drawing in its own units; texts are about `textHeight` high. */
 export const INSERT_DRAWING = { width: 190, height: 112, textHeight: 4.6 } as const;
 
-const PLAN: PlanePoint = { x: 62, y: 54 };
-const SECTION: PlanePoint = { x: 142, y: 52 };
+const PLAN: PlanePoint = { x: 60, y: 54 };
+const SECTION: PlanePoint = { x: 138, y: 52 };
 const ROOM = { width: 74, height: 64, circle: 46 };
 /** Between the insert and its dimension line, and what an extension line runs past it. */
 const AWAY = 9;

@@ -1,0 +1,45 @@
+/** What the plans desk says about a designation. Figures come in written. */
+export const designationDeskWords = {
+  title: 'A product from its designation', lead: 'Type or scan an ISO 1832 designation: what each position says, the dimensions with their limits, a drawing, and a plan.',
+  designation: 'Designation', hint: 'Blanks and small letters do not matter: CNMG 12 04 08. Maker’s own signs stand behind a dash.',
+  positions: { heading: 'Position by position', nothing: 'nothing yet', listLabel: 'Positions of the designation' },
+  standing: { empty: 'Nothing is typed yet.', unfinished: 'Not whole yet.', read: (text: string) => `${text} can be read.`, problems: (count: number) => (count === 1 ? 'One position cannot be.' : `${count} positions cannot be.`) },
+  tables: (edition: string) => `Read by the tables of ${edition}, held from memory and in part compared with public texts; compare them with the bought standard before they decide about real lots.`,
+  circle: { label: 'The size digits fit several inscribed circles', option: (mm: string, inch: string) => (inch === '' ? `${mm} mm` : `${mm} mm (${inch} in)`) },
+  measured: { label: 'Measured', before: 'before coating', after: 'after coating', coating: 'Coating thickness', wrong: 'A number from 0 to 100.', note: 'Whether the limits hold before or after coating is not settled by the tables: the plan says it. After coating, twice its thickness is added to d and s (common practice, no source).' },
+  given: {
+    heading: 'Limits that are not in hand', ask: (size: string) => `± of ${size}`, remembered: (mm: string) => `Remembered: ${mm} mm, of one edition or the other.`, wrong: 'A number above 0.',
+    next: 'Take the figure from the drawing or the bought standard.',
+  },
+  dimensions: {
+    caption: 'Dimensions and limits', columns: { size: 'Size', target: 'Target', plusMinus: '±', lower: 'Least', upper: 'Greatest', source: 'Source' }, none: '–', unit: 'mm',
+    noM: { round: 'A round insert has no control dimension.', wiper: 'The control dimension of a wiper corner does not follow the formula; it stands on the drawing.', notInCode: 'This shape has no inscribed circle in the code, and so no control dimension.', circleUnknown: 'The inscribed circle must be known first.' },
+    notInCode: 'The code does not give the inscribed circle of this shape; it stands on the drawing.', several: 'The digits fit several circles: choose one above.', wiper: 'wiper', asDrawn: 'as drawn',
+  },
+  drawing: {
+    title: (text: string) => `Drawing of ${text}`, none: 'There is no drawing: the inscribed circle is not known.',
+    note: 'To size but for hole and chip breaker, which the code names without dimensions. Left: plan with the inscribed circle. Right: section across it.',
+    described: (text: string, lines: string) => `Plan and section of ${text}. ${lines}.`, wiper: 'wiper', asDrawn: 'as drawn',
+  },
+  how: {
+    ask: (name: string, shown: string) => `${name}: ${shown}. How?`, heading: (name: string) => `How? ${name}`,
+    even: 'Even number of sides: from the rounded corner to the inscribed circle, along the bisector.', odd: 'Odd number of sides: from the rounded corner to the side opposite.',
+    formula: { even: 'm = (d/2 − r) · k,  k = 1/sin(ε/2) − 1', odd: 'm = d + (d/2 − r) · k,  k = 1/sin(ε/2) − 1' },
+    inputs: (d: string, r: string, angle: string, k: string, m: string) => `d ${d} mm, r ${r} mm, ε ${angle}°: k = ${k}, m = ${m} mm`,
+    inchRadius: (code: string, inch: string, used: string) => `The corner code stands for ${inch} in, ${used} mm, and not for ${code} mm: printed tables agree with the inch.`, trigon: 'The trigon is taken as a rhombus of its corner’s 80°; no table of it was seen.',
+    drawingFirst: 'Where a drawing gives another m, the drawing’s is taken.', definition: 'Definition of m: ISO 1832', printed: 'Printed m of GOST 19057-80 and GOST 19046-80 (C and T): within 0.0015 mm', geometry: 'Formula from geometry',
+    class: (toleranceClass: string, size: string, plusMinus: string) => `Class ${toleranceClass}: ${size} ± ${plusMinus} mm, whatever the shape and size.`,
+    bySize: (toleranceClass: string, size: string, shape: string, circle: string, plusMinus: string) => `Class ${toleranceClass}, shape ${shape}, inscribed circle ${circle} mm: ${size} ± ${plusMinus} mm.`,
+    limits: 'least = target − ±,  greatest = target + ±', put: (target: string, plusMinus: string, lower: string, upper: string) => `${target} ± ${plusMinus}: ${lower} to ${upper} mm`,
+    coated: (um: string) => `Twice the coating of ${um} µm is in the target (common practice).`, nominal: 'The target is the nominal size; l and m are worked out from the exact inch.', table: (edition: string) => `${edition}, limits of the tolerance classes`, memoryAgrees: 'agrees with reproductions read',
+    given: 'Given by the plant', practice: 'Twice the coating’s thickness on d and s',
+  },
+  plan: {
+    heading: 'A plan from it', lead: 'The usual route with a gate of dimensions. What is not asked here is common practice and can be changed while writing.',
+    id: 'Number of the plan', name: 'Name of the plan', nameOf: (text: string) => `Route ${text}`, route: 'Gates', usual: 'The usual route', coated: 'Coated', yes: 'yes', no: 'no', marking: 'Marked text',
+    dimensions: 'Sizes: AQL by variables', level: 'Level', decisionRule: 'Decision rule', looks: 'What is seen: AQL by attributes', classes: { critical: 'critical', major: 'major', minor: 'minor' }, radius: 'Corner radius ±', radiusHint: 'Empty: not measured. No class limits it.',
+    write: 'Write the plan', leftOut: 'Not in the plan', whyLeftOut: { noLimits: 'its limits are not in hand', noTarget: 'the code does not give it', nothingToMeasure: 'its least value would be 0 or below' }, radiusName: 'corner radius r',
+    askFirst: 'Limits that are not in hand are given above before the plan is written.', mayNot: 'Only quality engineers write plans.', wrong: { missing: 'This must be filled in.', number: 'A number above 0.', id: '1 to 64 of A–Z, 0–9, dot and dash.', taken: 'There is a plan of this number.', begun: 'You have begun a plan of this number here.' },
+    card: 'Define the product', noRoute: 'its gates could not be fetched',
+  },
+} as const;
