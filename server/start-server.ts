@@ -36,6 +36,8 @@ export interface ServerOptions {
   /** Where the built kiosk is; found beside the server unless given. Null serves none. */
   readonly kioskFolder?: string | null;
   readonly sessions?: SessionsOptions;
+  /** The clock that entries are stamped by; the machine's own unless given. */
+  readonly now?: () => Date;
   /** People of an invented plant, shown with their PINs before anyone signs on. */
   readonly demoPeople?: readonly PersonAtDoor[];
 }
@@ -54,23 +56,23 @@ export function journalFile(folder: string): string {
 }
 
 /** Opens the plant in a folder and answers for it. @throws JournalFault with a sentence for whoever starts it */
-export async function startServer({ folder, port, host, quiet = false, trustProxy = false, kioskFolder = builtKiosk(), sessions: sessionsOptions = {}, demoPeople = [] }: ServerOptions): Promise<RunningServer> {
+export async function startServer({ folder, port, host, quiet = false, trustProxy = false, kioskFolder = builtKiosk(), sessions: sessionsOptions = {}, demoPeople = [], now = () => new Date() }: ServerOptions): Promise<RunningServer> {
   const log = pino({ level: quiet ? 'error' : 'info', redact: ['pin', '*.pin', 'token', '*.token', 'req.headers'] });
   const journal = await openSqliteJournal({ file: journalFile(folder), projections: [readModels] });
   try {
-    return await serve(journal, log, { port, host, trustProxy, kioskFolder, sessionsOptions, demoPeople });
+    return await serve(journal, log, { port, host, trustProxy, kioskFolder, sessionsOptions, demoPeople, now });
   } catch (fault) {
     await journal.close();
     throw fault;
   }
 }
 
-interface Serving { readonly port: number; readonly host: string; readonly trustProxy: boolean; readonly kioskFolder: string | null; readonly sessionsOptions: SessionsOptions; readonly demoPeople: readonly PersonAtDoor[] }
+interface Serving { readonly port: number; readonly host: string; readonly trustProxy: boolean; readonly kioskFolder: string | null; readonly sessionsOptions: SessionsOptions; readonly demoPeople: readonly PersonAtDoor[]; readonly now: () => Date }
 
-async function serve(journal: SqliteJournal, log: Logger, { port, host, trustProxy, kioskFolder, sessionsOptions, demoPeople }: Serving): Promise<RunningServer> {
+async function serve(journal: SqliteJournal, log: Logger, { port, host, trustProxy, kioskFolder, sessionsOptions, demoPeople, now }: Serving): Promise<RunningServer> {
   const onFault = (fault: unknown): void => log.error({ err: fault }, 'not written');
   const pins = new PinDesk(journal.pins);
-  const door = new Door({ journal, vault: journal.pins, pins, onFault });
+  const door = new Door({ journal, vault: journal.pins, pins, onFault, now });
   const sessions = await Sessions.open(journal.keys, sessionsOptions);
   const signOn = new SignOn({ pins, addresses: new AddressLimit(), sessions, person: (badge) => activePerson(door.states, badge) });
   const lists = new BenchLists(journal.reader);

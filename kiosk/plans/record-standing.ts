@@ -7,7 +7,7 @@ export interface PlanHere { readonly id: string; readonly inForce: InspectionPla
 /** The plant's records as they stand now. */
 export interface RecordsHere {
   readonly plans: readonly PlanHere[]; readonly grades: readonly GradeCard[]; readonly layers: readonly LayerCard[]; readonly products: readonly ProductCard[];
-  readonly gauges: readonly (GaugeCard & { readonly withdrawn: string | null })[];
+  readonly gauges: readonly (GaugeCard & { readonly withdrawn: string | null; readonly outOfTolerance?: string | null; readonly lastGoodAt?: string | null; readonly openRecalls?: number })[];
 }
 /** What entering a record would do. */
 export type RecordStanding =
@@ -65,7 +65,7 @@ function byCard(card: { readonly id: string }, cards: readonly { readonly id: st
   return { is: before === undefined ? 'new' : sameRecord(before, card) ? 'same' : 'newVersion' };
 }
 
-function cardOf({ withdrawn: _, ...card }: RecordsHere['gauges'][number]): GaugeCard {
+function cardOf({ withdrawn: _, outOfTolerance: _bad, lastGoodAt: _good, openRecalls: _open, ...card }: RecordsHere['gauges'][number]): GaugeCard {
   return card;
 }
 

@@ -2,11 +2,12 @@ import type { GaugeCard } from '../../shared/traveller/index.ts';
 import { link, LinkFault } from '../link/index.ts';
 
 /** A gauge as the catalogue lists it. */
-export type ListedGauge = GaugeCard & { readonly withdrawn: string | null };
+export type ListedGauge = GaugeCard & { readonly withdrawn: string | null; /** The recall that stopped it. */ readonly outOfTolerance: string | null };
 
 /** Why a gauge may not give a reading that counts today; null when it may. */
-export function gaugeFault({ withdrawn, calibrationDue }: ListedGauge, today: string): 'withdrawn' | 'overdue' | null {
+export function gaugeFault({ withdrawn, outOfTolerance, calibrationDue }: ListedGauge, today: string): 'withdrawn' | 'outOfTolerance' | 'overdue' | null {
   if (withdrawn !== null) return 'withdrawn';
+  if (outOfTolerance !== null) return 'outOfTolerance';
   return calibrationDue < today ? 'overdue' : null;
 }
 
@@ -33,7 +34,7 @@ export function forgetGauges(): void {
 
 /** Gauges of this kind, those of the bench first. */
 export function gaugesOfKind(gauges: readonly ListedGauge[], kind: string, bench: string): readonly ListedGauge[] {
-  return gauges.filter(({ gaugeKind }) => gaugeKind === kind).sort((a, b) => Number(b.bench === bench) - Number(a.bench === bench) || a.id.localeCompare(b.id));
+  return gauges.filter(({ gaugeKind }) => gaugeKind === kind).sort((a, b) => Number(isOf(b, bench)) - Number(isOf(a, bench)) || a.id.localeCompare(b.id));
 }
 
 /** The gauge in use for this kind: the one chosen, or the only one that can be. */
@@ -41,8 +42,13 @@ export function gaugeInUse(gauges: readonly ListedGauge[], kind: string, bench: 
   const fit = gaugesOfKind(gauges, kind, bench).filter((gauge) => gaugeFault(gauge, today) === null);
   const remembered = fit.find(({ id }) => id === chosen.get(`${bench}/${kind}`));
   if (remembered !== undefined) return remembered;
-  const here = fit.filter((gauge) => gauge.bench === bench);
+  const here = fit.filter((gauge) => isOf(gauge, bench));
   return (here.length === 1 ? here[0] : fit.length === 1 ? fit[0] : undefined) ?? null;
+}
+
+/** True where the gauge belongs to the bench or is used there too. */
+function isOf({ bench: own, benches = [] }: ListedGauge, bench: string): boolean {
+  return own === bench || benches.includes(bench);
 }
 
 /** Remembers a choice. */

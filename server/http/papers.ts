@@ -10,6 +10,7 @@ import { refused, type Answer, type Paper } from './answer.ts';
 import { labelChoice, labelOf } from './label-of.ts';
 import { NotPaintable, type Painter } from './paint.ts';
 import type { PaintTask } from './paint-task.ts';
+import { gaugePapers } from './gauge-readers.ts';
 import { planPapers } from './plan-papers.ts';
 import { isAnswer, readTraveller } from './read-traveller.ts';
 import type { PaperReader, Question } from './route.ts';
@@ -71,6 +72,7 @@ export function paperReaders(painter: Painter): readonly PaperReader[] {
     } },
     ...planPapers(paint),
     ...studyPapers(paint),
+    ...gaugePapers,
   ];
 }
 

@@ -15,6 +15,7 @@ import { traceOf } from '../readmodels/trace.ts';
 import { found, malformed, notFound, refused, type Answer } from './answer.ts';
 import { openApi } from './openapi.ts';
 import type { Plant } from './plant.ts';
+import { gaugeReaders } from './gauge-readers.ts';
 import { isAnswer, readTraveller } from './read-traveller.ts';
 import { wholeOf, type Question, type Reader } from './route.ts';
 import * as view from './views.ts';
@@ -57,6 +58,7 @@ export const readers: readonly Reader[] = [
     return 'status' in data ? data : found(data);
   } },
   { path: '/api/journal/verify', summary: 'Walks the whole journal and names the first broken slip', roles: oversight, answer: view.verificationView, read: async ({ plant }) => found(await plant.journal.verify()) },
+  ...gaugeReaders,
 ];
 
 /** What does something and is no command of the traveller; POST only, and never over the live channel's questions. */

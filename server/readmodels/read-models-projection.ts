@@ -2,6 +2,7 @@ import type { Projection } from '../journal/sqlite/projection.ts';
 import { streamParts } from '../../shared/traveller/index.ts';
 import { takeBoxes } from './box-rows.ts';
 import { takeDescent } from './genealogy.ts';
+import { mayUseGauge, takeGauge, takeGaugeUse } from './gauge-rows.ts';
 import { takeRecords, takeSkip, takeSwitching } from './record-rows.ts';
 import { takeStudy } from './study-rows.ts';
 import { SubjectRows } from './subject-rows.ts';
@@ -15,9 +16,10 @@ export const readModels: Projection = {
   version: readModelVersion,
   create: createTables,
   apply(db, slips) {
-    if (slips.every(({ type }) => isUnseen(type))) return;
+    if (slips.every(({ type }) => isUnseen(type) && !mayUseGauge(type))) return;
     const subjects = new SubjectRows(db);
     for (const stored of slips) {
+      if (mayUseGauge(stored.type)) takeGaugeUse(db, typed(stored));
       if (isUnseen(stored.type)) continue;
       const slip = typed(stored);
       switch (streamParts(slip.stream)?.kind) {
@@ -27,6 +29,7 @@ export const readModels: Projection = {
           takeDescent(db, slip);
           break;
         case 'switching': takeSwitching(db, slip); break;
+        case 'gauge': takeGauge(db, slip); break;
         case 'skip': takeSkip(db, slip); break;
         case 'study': takeStudy(db, slip); break;
         default: takeRecords(db, slip);

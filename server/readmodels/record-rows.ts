@@ -30,7 +30,7 @@ function wholeFold(db: Database, { stream, version }: Slip): Switching | null {
   return state?.kind === 'switching' ? state : null;
 }
 
-/** Takes in slips of people, catalogue, gauges and plans. */
+/** Takes in slips of people, catalogue and plans. */
 export function takeRecords(db: Database, { stream, version, body, at, by }: Slip): void {
   switch (body.type) {
     case 'personEnrolled':
@@ -40,18 +40,6 @@ export function takeRecords(db: Database, { stream, version, body, at, by }: Sli
     case 'productDefined': return putCard(db, 'product', body.product.id, body.product);
     case 'gradeDefined': return putCard(db, 'grade', body.grade.id, body.grade);
     case 'layerDefined': return putCard(db, 'layer', body.layer.id, body.layer);
-    case 'gaugeRegistered': return putCard(db, 'gauge', body.gauge.id, body.gauge);
-    case 'gaugeCalibrated': {
-      const sql = `UPDATE card SET withdrawn = NULL, card = json_set(card, '$.calibrationDue', ?, '$.expandedUncertainty', ?) WHERE kind = 'gauge' AND id = ?`;
-      prepared<[string, number, string]>(db, sql).run(body.calibrationDue, body.expandedUncertainty, stream.slice('gauge:'.length));
-      return;
-    }
-    case 'gaugeUncertaintySet':
-      prepared<[number, string]>(db, `UPDATE card SET card = json_set(card, '$.expandedUncertainty', ?) WHERE kind = 'gauge' AND id = ?`).run(body.expandedUncertainty, stream.slice('gauge:'.length));
-      return;
-    case 'gaugeWithdrawn':
-      prepared<[string, string]>(db, `UPDATE card SET withdrawn = ? WHERE kind = 'gauge' AND id = ?`).run(body.reason, stream.slice('gauge:'.length));
-      return;
     case 'tableLoaded': return putCard(db, 'table', body.table.id, { table: body.table, at, by, reason: body.reason });
     case 'cautionWritten': {
       const { caution, text, shown, reason } = body;

@@ -4,15 +4,18 @@ import type { WrittenCaution } from '../../shared/wire/cautions-view.ts';
 import type { LoadedCopy } from '../../shared/wire/own-tables-view.ts';
 import type { PersonRow, SkipRow, SwitchingRow } from '../../shared/wire/views.ts';
 import { prepared } from '../journal/sqlite/prepared.ts';
+import { gaugeRows } from './gauge-rows.ts';
 import { DESK_BENCHES } from './standing.ts';
 
 export interface PlanEntry {
   readonly id: string; readonly name: string; readonly appliesTo: string;
   readonly versions: readonly { readonly planVersion: number; readonly inForce: boolean; readonly approvals: number; readonly why: string }[];
 }
+/** A gauge with what is known against it. */
+export type GaugeListed = GaugeCard & { readonly withdrawn: string | null; readonly outOfTolerance: string | null; readonly lastGoodAt: string | null; readonly openRecalls: number };
 export interface CatalogueView {
   readonly products: readonly ProductCard[]; readonly grades: readonly GradeCard[]; readonly layers: readonly LayerCard[];
-  readonly plans: readonly PlanEntry[]; readonly gauges: readonly (GaugeCard & { readonly withdrawn: string | null })[];
+  readonly plans: readonly PlanEntry[]; readonly gauges: readonly GaugeListed[];
 }
 
 /** The plant's records as lists: catalogue, plans, gauges, people, switching states. */
@@ -31,7 +34,7 @@ export class Records {
     return {
       products: this.#cards<ProductCard>('product').map(({ card }) => card), grades: this.#cards<GradeCard>('grade').map(({ card }) => card),
       layers: this.#cards<LayerCard>('layer').map(({ card }) => card), plans: this.#plans(),
-      gauges: this.#cards<GaugeCard>('gauge').map(({ card, withdrawn }) => ({ ...card, withdrawn })),
+      gauges: gaugeRows(this.#db).map(({ card, withdrawn, outOfTolerance, lastGood, recalls }) => ({ ...card, withdrawn, outOfTolerance, lastGoodAt: lastGood?.at ?? null, openRecalls: recalls.filter(({ closed }) => closed === null).length })),
     };
   }
 
@@ -48,7 +51,7 @@ export class Records {
   /** Every bench that a plan in force or a gauge names, and the desks that none does. */
   benches(): string[] {
     const planned = prepared<[], { benches: string }>(this.#db, 'SELECT benches FROM plan_version WHERE in_force = 1').all().flatMap(({ benches }): string[] => JSON.parse(benches));
-    const gauged = this.#cards<GaugeCard>('gauge').flatMap(({ card }) => card.bench ?? []);
+    const gauged = this.#cards<GaugeCard>('gauge').flatMap(({ card }) => [...(card.bench === null ? [] : [card.bench]), ...(card.benches ?? [])]);
     return [...new Set([...planned, ...gauged].sort()), ...Object.values(DESK_BENCHES)];
   }
 

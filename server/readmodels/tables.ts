@@ -22,6 +22,12 @@ const tables = `
   CREATE TABLE study_row (stream TEXT PRIMARY KEY, opened_at TEXT NOT NULL, state TEXT NOT NULL) STRICT, WITHOUT ROWID;
   CREATE TABLE person_row (badge TEXT PRIMARY KEY, name TEXT NOT NULL, roles TEXT NOT NULL, active INTEGER NOT NULL) STRICT, WITHOUT ROWID;
   CREATE TABLE card (kind TEXT NOT NULL, id TEXT NOT NULL, card TEXT NOT NULL, withdrawn TEXT, PRIMARY KEY (kind, id)) STRICT, WITHOUT ROWID;
+  CREATE TABLE gauge_row (id TEXT PRIMARY KEY, state TEXT NOT NULL) STRICT, WITHOUT ROWID;
+  CREATE TABLE gauge_reading (
+    stream TEXT NOT NULL, version INTEGER NOT NULL, gauge TEXT NOT NULL, at TEXT NOT NULL, gate TEXT NOT NULL, characteristic TEXT NOT NULL, ordinal INTEGER NOT NULL,
+    pieces INTEGER NOT NULL, value REAL, uncertainty REAL NOT NULL, again TEXT, PRIMARY KEY (stream, version)
+  ) STRICT, WITHOUT ROWID;
+  CREATE INDEX gauge_reading_by_gauge ON gauge_reading (gauge, at);
   CREATE TABLE plan_version (
     plan TEXT NOT NULL, plan_version INTEGER NOT NULL, name TEXT NOT NULL, applies_to TEXT NOT NULL, why TEXT NOT NULL, approvals INTEGER NOT NULL,
     in_force INTEGER NOT NULL, benches TEXT NOT NULL, PRIMARY KEY (plan, plan_version)

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { gaugeSchema, gradeSchema, layerSchema, productSchema } from './record-command-schema.ts';
+import { gradeSchema, layerSchema, productSchema } from './record-command-schema.ts';
+import { gaugeRowSchema } from './gauge-views.ts';
 import { REFUSAL_STATUS } from './refusal-status.ts';
 import { benchRowSchema, personRowSchema, searchHitSchema, stampedSlipSchema, skipRowSchema, switchingRowSchema } from './views.ts';
 
@@ -28,7 +29,7 @@ export const catalogueAnswerSchema = z.object({
   plans: z.array(z.object({
     id: z.string(), name: z.string(), appliesTo: z.string(), versions: z.array(z.object({ planVersion: z.number(), inForce: z.boolean(), approvals: z.number(), why: z.string() })),
   })),
-  gauges: z.array(z.object({ ...gaugeSchema.shape, withdrawn: z.string().nullable().describe('why, where it may be used no longer') })),
+  gauges: z.array(gaugeRowSchema),
 });
 /** Where the journal's chain was checked; more fields say what was found. */
 export const verificationSchema = z.looseObject({});

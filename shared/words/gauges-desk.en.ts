@@ -6,7 +6,7 @@ export const gaugesDeskWords = {
   register: {
     caption: 'Gauges', empty: 'No gauge is registered. Readings that need one cannot be taken yet.',
     columns: { id: 'Gauge', name: 'Name', kind: 'Kind', range: 'Range', resolution: 'Resolution', uncertainty: 'U (k = 2)', due: 'Calibration due', standing: 'Standing', bench: 'Bench' },
-    standings: { fit: 'fit', dueSoon: 'due soon', overdue: 'overdue', withdrawn: 'withdrawn' },
+    standings: { fit: 'fit', dueSoon: 'due soon', overdue: 'overdue', withdrawn: 'withdrawn', outOfTolerance: 'out of tolerance' },
     overdueNote: (count: number, shown: string) => (count === 1 ? 'One gauge is overdue. Its readings do not count until it is calibrated.' : `${shown} gauges are overdue. Their readings do not count until they are calibrated.`),
     range: (least: string, most: string, unit: string) => `${least} … ${most} ${unit}`,
     withUnit: (value: string, unit: string) => `${value} ${unit}`,

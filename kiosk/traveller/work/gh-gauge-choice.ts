@@ -76,8 +76,8 @@ export class GhGaugeChoice extends LitElement {
     const words = travellerWords().gauge;
     const options = gaugesOfKind(this.gauges, this.kind, this.#bench()).map((gauge) => {
       const fault = gaugeFault(gauge, today());
-      const hint = fault === 'overdue' ? words.overdue(format().date(gauge.calibrationDue)) : fault === 'withdrawn' ? words.withdrawn(gauge.withdrawn ?? '') : words.due(format().date(gauge.calibrationDue));
-      return { value: gauge.id, text: `${gauge.id} ${gauge.name}`, hint, disabled: fault !== null, ...(fault === 'overdue' ? { mark: 'overdue' as const } : {}) };
+      const hint = fault === 'overdue' ? words.overdue(format().date(gauge.calibrationDue)) : fault === 'withdrawn' ? words.withdrawn(gauge.withdrawn ?? '') : fault === 'outOfTolerance' ? words.outOfTolerance(gauge.outOfTolerance ?? '') : words.due(format().date(gauge.calibrationDue));
+      return { value: gauge.id, text: `${gauge.id} ${gauge.name}`, hint, disabled: fault !== null, ...(fault === 'overdue' ? { mark: 'overdue' as const } : fault === null ? {} : { mark: 'locked' as const }) };
     });
     if (options.length === 0) return html`<p>${words.none(this.kind)}</p>`;
     return html`<gh-select-list .label=${words.choose} .options=${options} .value=${used?.id ?? ''} @option-chosen=${this.#choose}></gh-select-list>`;
@@ -103,7 +103,7 @@ export class GhGaugeChoice extends LitElement {
       chooseGauge(this.kind, this.#bench(), gauge.id);
       return this.requestUpdate();
     }
-    const detail = { overdue: gauge.calibrationDue, withdrawn: gauge.withdrawn ?? '', wrongKind: this.kind }[fault];
+    const detail = { overdue: gauge.calibrationDue, withdrawn: gauge.withdrawn ?? '', outOfTolerance: gauge.outOfTolerance ?? '', wrongKind: this.kind }[fault];
     this.unfit = catalogue().refusal({ code: 'gaugeCannotCount', gauge: gauge.id, why: fault, detail });
   };
 

@@ -17,7 +17,7 @@ afterAll(() => plant.close());
 
 /** Every row of every table of the lists. */
 function everything(db: Database): Record<string, unknown[]> {
-  const tables = ['subject', 'box', 'node', 'edge', 'switching_row', 'person_row', 'card', 'plan_version'];
+  const tables = ['subject', 'box', 'node', 'edge', 'switching_row', 'person_row', 'card', 'gauge_row', 'gauge_reading', 'plan_version'];
   return Object.fromEntries(tables.map((table) => [table, db.prepare(`SELECT * FROM ${table} ORDER BY 1, 2`).all()]));
 }
 

@@ -15,9 +15,9 @@ it.each([
 
 it.each([
   { due: '2026-11-24', withdrawn: null, standing: 'overdue' }, { due: '2026-11-25', withdrawn: null, standing: 'dueSoon' },
-  { due: '2026-12-25', withdrawn: null, standing: 'dueSoon' }, { due: '2026-12-26', withdrawn: null, standing: 'fit' }, { due: '2027-01-01', withdrawn: 'dropped', standing: 'withdrawn' },
+  { due: '2026-12-25', withdrawn: null, standing: 'dueSoon' }, { due: '2026-12-26', withdrawn: null, standing: 'fit' }, { due: '2027-01-01', withdrawn: 'dropped', standing: 'withdrawn' }, { due: '2027-01-01', withdrawn: null, standing: 'outOfTolerance' },
 ])('a gauge due $due stands as $standing on 2026-11-25, for its last day still counts', ({ due, withdrawn, standing }) => {
-  expect(gaugeStanding({ calibrationDue: due, withdrawn }, '2026-11-25')).toBe(standing);
+  expect(gaugeStanding({ calibrationDue: due, withdrawn, outOfTolerance: standing === 'outOfTolerance' ? 'MIC-11-R1' : null }, '2026-11-25')).toBe(standing);
 });
 
 it('says of every lot of the demo plant what the rules would refuse at its release, and of no other', () => {

@@ -46,6 +46,10 @@ get /api/plans/{id}/versions/{planVersion}/plan.csv
 get /api/plans/{id}/versions/{planVersion}/plan.pdf
 get /api/tables
 get /api/cautions
+get /api/gauges/{id}/uses
+get /api/gauges/{id}/recalls/{recall}
+get /api/gauges/{id}/recalls/{recall}/readings
+get /api/gauges/{id}/recalls/{recall}/readings.csv
 get /api/lots
 get /api/ready/{kind}
 get /api/charges
