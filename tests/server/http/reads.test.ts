@@ -17,6 +17,8 @@ beforeAll(async () => {
   await plant.give('packer', { type: 'printLabel', lot: 'L-1', box: 'L-1-001' });
   await plant.openedLot('L-2', 'B1');
   await plant.give('engineer', { type: 'hold', subject: 'lot:L-2', reason: 'looked odd' });
+  await plant.give('lab', { type: 'registerGauge', gauge: { id: 'MIC-1', name: 'Micrometer', gaugeKind: 'micrometer', unit: 'mm', resolution: 0.001, expandedUncertainty: 0.002, least: 0, most: 25, calibrationDue: '2099-12-31', bench: null } });
+  await plant.give('lab', { type: 'checkGauge', gauge: 'MIC-1', master: 'Block', nominal: 12, found: 12.1, allowedError: 0.002 });
   socket = await openLive(plant.server.url, (await plant.as('engineer')).token);
 }, 60_000);
 afterAll(async () => {
@@ -27,7 +29,7 @@ afterAll(async () => {
 const addresses = [
   '/api/plant', '/api/health', '/api/openapi.json', '/api/certificates/key', '/api/session', '/api/bench?bench=Gauge%20room', '/api/bench', '/api/travellers/lot/L-1', '/api/travellers/lot/L-1?tail=5',
   '/api/travellers/batch/B1', '/api/travellers/furnace/F-1', '/api/travellers/lot/L-1/slips?before=20&limit=7', '/api/travellers/lot/L-1/traveller.json', '/api/states?stream=plan%3AROUTE', '/api/states?stream=person%3AK-1',
-  '/api/states?stream=lot%3ANONE', '/api/slips?stream=plan%3AROUTE', '/api/slips?stream=person%3AK-1&before=2&limit=5', '/api/slips?stream=lot%3ANONE', '/api/catalogue', '/api/plans/ROUTE/lots', '/api/tables', '/api/cautions', '/api/gauges/NONE-1/uses', '/api/gauges/NONE-1/recalls/NONE-1-R1', '/api/gauges/NONE-1/recalls/NONE-1-R1/readings?limit=5', '/api/people', '/api/switching', '/api/release', '/api/packing', '/api/lots', '/api/lots?standing=held', '/api/batches', '/api/charges', '/api/charges?kind=coating',
+  '/api/states?stream=lot%3ANONE', '/api/slips?stream=plan%3AROUTE', '/api/slips?stream=person%3AK-1&before=2&limit=5', '/api/slips?stream=lot%3ANONE', '/api/catalogue', '/api/plans/ROUTE/lots', '/api/tables', '/api/cautions', '/api/gauges/MIC-1/uses', '/api/gauges/MIC-1/recalls/MIC-1-R1', '/api/gauges/MIC-1/recalls/MIC-1-R1/readings?limit=5', '/api/people', '/api/switching', '/api/release', '/api/packing', '/api/lots', '/api/lots?standing=held', '/api/batches', '/api/charges', '/api/charges?kind=coating',
   '/api/ready/furnace', '/api/trace/lot/L-1', '/api/trace/raw/RAW-B1', '/api/trace/box/L-1-001', '/api/search?q=L-1', '/api/search?q=', '/api/search?q=%25', '/api/lots/L-1/certificate.json', '/api/journal/verify',
 ];
 
