@@ -1,13 +1,15 @@
 import { z } from 'zod';
-import { streamParts } from '../../shared/traveller/index.ts';
+import { chartParts, streamParts } from '../../shared/traveller/index.ts';
 import { certificateDataSchema } from '../../shared/wire/certificate-data.ts';
 import { cautionsSchema } from '../../shared/wire/cautions-view.ts';
+import { chartLotsSchema, chartsSchema } from '../../shared/wire/charts-view.ts';
 import { ownTablesSchema } from '../../shared/wire/own-tables-view.ts';
 import { planLotsSchema } from '../../shared/wire/plan-lots-view.ts';
 import { studiesSchema } from '../../shared/wire/studies-view.ts';
 import { benchListSchema, sessionSchema, traceSchema } from '../../shared/wire/views.ts';
 import { keyIdOf } from '../documents/signing/index.ts';
 import { stamped } from '../door/stamped.ts';
+import { chartRows, lotsForChart } from '../readmodels/chart-rows.ts';
 import { lotsOfPlan } from '../readmodels/plan-lots.ts';
 import { search } from '../readmodels/search.ts';
 import { studyRows } from '../readmodels/study-rows.ts';
@@ -45,6 +47,8 @@ export const readers: readonly Reader[] = [
   { path: '/api/studies', summary: 'Gauge studies, the newest first', answer: studiesSchema, read: ({ plant }) => found({ rows: studyRows(plant.journal.reader) }) },
   { path: '/api/people', summary: 'The people of the plant', answer: view.peopleView, read: ({ plant }) => found({ people: plant.records.people() }) },
   { path: '/api/switching', summary: 'Every switching state', answer: view.switchingView, read: ({ plant }) => found({ rows: plant.records.switching(), skips: plant.records.skipping() }) },
+  { path: '/api/charts', summary: 'Every control chart and how it stands', answer: chartsSchema, read: ({ plant }) => found({ rows: chartRows(plant.journal.reader) }) },
+  { path: '/api/charts/lots', summary: 'Subjects judged at the gate that a chart is about', query: { chart: 'stream of the chart, such as `chart:lot/P-100/dimensions/thickness`' }, answer: chartLotsSchema, read: readChartLots },
   { path: '/api/release', summary: 'Lots at or near release', answer: view.rowsView, read: ({ plant }) => found({ rows: plant.lists.release() }) },
   { path: '/api/packing', summary: 'Released lots with pieces to pack or boxes to ship', answer: view.rowsView, read: ({ plant }) => found({ rows: plant.lists.packing() }) },
   { path: '/api/lots', summary: 'Lots, the newest first', query: { standing: standings.join(', ') }, answer: view.rowsView, read: ({ plant, query }) => oneOf(query, 'standing', standings, (standing) => ({ rows: plant.lists.ofKind('lot', standing) })) },
@@ -123,6 +127,11 @@ function streamAsked(query: URLSearchParams): string | null {
 
 function badStream(): Answer {
   return malformed('stream', 'must be the name of a stream, such as lot:L26-0417');
+}
+
+function readChartLots({ plant, query }: Question): Answer {
+  const stream = query.get('chart') ?? '';
+  return chartParts(stream) === null ? malformed('chart', 'must be the stream of a chart, such as chart:lot/P-100/dimensions/thickness') : found({ lots: lotsForChart(plant.journal.reader, stream) });
 }
 
 function readTrace({ plant, params: { kind = '', id = '' } }: Question): Answer {

@@ -1,6 +1,8 @@
 import type { Projection } from '../journal/sqlite/projection.ts';
 import { streamParts } from '../../shared/traveller/index.ts';
+import type { ChartSlip, Slip } from '../../shared/traveller/index.ts';
 import { takeBoxes } from './box-rows.ts';
+import { takeChart } from './chart-rows.ts';
 import { takeDescent } from './genealogy.ts';
 import { mayUseGauge, takeGauge, takeGaugeUse } from './gauge-rows.ts';
 import { takeRecords, takeSkip, takeSwitching } from './record-rows.ts';
@@ -31,6 +33,7 @@ export const readModels: Projection = {
         case 'switching': takeSwitching(db, slip); break;
         case 'gauge': takeGauge(db, slip); break;
         case 'skip': takeSkip(db, slip); break;
+        case 'chart': takeChart(db, slip as Slip<ChartSlip>); break;
         case 'study': takeStudy(db, slip); break;
         default: takeRecords(db, slip);
       }

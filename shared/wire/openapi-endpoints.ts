@@ -68,6 +68,8 @@ export const ENDPOINTS: readonly Endpoint[] = [
   { method: 'get', path: '/api/gauges/{id}/recalls/{recall}', tag: 'records', summary: 'Everything a recall puts in doubt, and what became of it', answer: { schema: 'Recall' }, refuses: [404] },
   { method: 'get', path: '/api/gauges/{id}/recalls/{recall}/readings', tag: 'records', summary: 'Readings a recall puts in doubt', query: [{ name: 'after', meaning: 'readings to pass over, 0 when left out', whole: true }, { name: 'limit', meaning: 'readings wanted, 100 when left out', whole: true }], answer: { schema: 'RecalledReadings' }, refuses: [400, 404] },
   documentOf('/api/gauges/{id}/recalls/{recall}/readings.csv', 'text/csv', 'Readings a recall puts in doubt, as a table'),
+  { method: 'get', path: '/api/charts', tag: 'records', summary: 'Every control chart and how it stands', answer: { schema: 'Charts' }, refuses: [] },
+  { method: 'get', path: '/api/charts/lots', tag: 'records', summary: 'Subjects judged at the gate that a chart is about, the oldest first', query: [{ name: 'chart', meaning: 'stream of the chart, e.g. chart:lot/P-100/dimensions/thickness', needed: true }], answer: { schema: 'ChartLots' }, refuses: [400] },
   { method: 'get', path: '/api/people', tag: 'records', summary: 'People and their roles', answer: { schema: 'People' }, refuses: [] },
   { method: 'get', path: '/api/switching', tag: 'records', summary: 'Switching states', answer: { schema: 'SwitchingRows' }, refuses: [] },
   { method: 'get', path: '/api/release', tag: 'lists', summary: 'Lots ready, or nearly ready, to be released', answer: rows, refuses: [] },

@@ -9,6 +9,7 @@ import { commandSchema, envelopeSchema } from './command-schema.ts';
 import { ENDPOINTS, PATH_PARAMETERS } from './openapi-endpoints.ts';
 import type { Endpoint, Parameter } from './openapi-endpoints.ts';
 import { cautionsSchema } from './cautions-view.ts';
+import { chartLotsSchema, chartsSchema } from './charts-view.ts';
 import { ownTablesSchema } from './own-tables-view.ts';
 import { planLotsSchema } from './plan-lots-view.ts';
 import { REFUSAL_STATUS } from './refusal-status.ts';
@@ -118,7 +119,7 @@ function answerSchemas(): JsonObject {
   const answers = {
     SignIn: signInSchema, Session: sessionSchema, Written: writtenSchema, Refused: refusedSchema, Plant: plantSchema, BenchList: benchListSchema, Traveller: travellerSchema, Slips: slipsSchema,
     StateAnswer: stateAnswerSchema, Catalogue: catalogueAnswerSchema, People: peopleSchema, SwitchingRows: switchingRowsSchema, GaugeUses: gaugeUsesSchema, Recall: recallViewSchema, RecalledReadings: recalledReadingsSchema, Rows: rowsSchema, Trace: traceSchema, Hits: hitsSchema, Slip: stampedSlipSchema,
-    PlanLots: planLotsSchema, Studies: studiesSchema, OwnTables: ownTablesSchema, Cautions: cautionsSchema, Verification: verificationSchema, Health: healthSchema, Certificate: certificateDataSchema, CertificateVerdict: certificateVerdictSchema,
+    PlanLots: planLotsSchema, Studies: studiesSchema, OwnTables: ownTablesSchema, Cautions: cautionsSchema, Charts: chartsSchema, ChartLots: chartLotsSchema, Verification: verificationSchema, Health: healthSchema, Certificate: certificateDataSchema, CertificateVerdict: certificateVerdictSchema,
   };
   return Object.fromEntries(Object.entries(answers).map(([name, schema]) => [name, schemaOf(schema)]));
 }

@@ -45,6 +45,8 @@ get /api/plans/{id}/lots
 get /api/plans/{id}/versions/{planVersion}/plan.csv
 get /api/plans/{id}/versions/{planVersion}/plan.pdf
 get /api/tables
+get /api/charts
+get /api/charts/lots
 get /api/cautions
 get /api/gauges/{id}/uses
 get /api/gauges/{id}/recalls/{recall}
