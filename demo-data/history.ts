@@ -1,6 +1,7 @@
 import { remainingPieces } from '../shared/traveller/index.ts';
 import type { Disposition } from '../shared/traveller/index.ts';
 import type { Chance } from './chance.ts';
+import { attachLog, failedCharge, placed } from './charge-story.ts';
 import { chanceFrom } from './chance.ts';
 import type { DemoEntry } from './floor.ts';
 import { Floor } from './floor.ts';
@@ -116,10 +117,10 @@ function charge(story: Story, kind: 'furnace' | 'coating', plans: readonly LotPl
   const product = PRODUCTS.find((each) => each.id === plans[0]?.product);
   floor.wait(90);
   floor.give(lab, 'Lab', {
-    type: 'openCharge', charge: id, kind, specification: (kind === 'furnace' ? product?.grade : product?.layer) ?? '', programme: kind === 'furnace' ? 'SINTER-07' : 'COAT-03', equipment: kind === 'furnace' ? 'Furnace 1' : 'Coater 2',
-    members: plans.map((plan, index) => ({ lot: plan.id, places: [kind === 'furnace' ? ['Top', 'Middle', 'Bottom'][index % 3] ?? '' : `Level ${1 + index}`] })),
+    type: 'openCharge', charge: id, kind, specification: (kind === 'furnace' ? product?.grade : product?.layer) ?? '', programme: kind === 'furnace' ? 'SINTER-07' : 'COAT-03', ...placed(kind, plans.map((plan) => plan.id)),
   });
   floor.wait(kind === 'furnace' ? 13 * 60 : 9 * 60);
+  if (kind === 'furnace') attachLog(floor, lab, id);
   workGate(floor, chance, lab, `${kind}:${id}`, kind === 'furnace' ? 'sinter-check' : 'coating-check', quality);
 }
 
@@ -219,10 +220,11 @@ function openWork(story: Story): void {
   floor.wait(10);
   floor.give(person('L-202'), 'Lab', { type: 'openBatch', batch: 'P26-122', grade: 'DEMO-T10', barrels: 12, kgPerBarrel: 100, rawLots: [{ rawLot: 'R26-522', material: 'Tungsten carbide', kg: 1080 }, { rawLot: 'R26-608', material: 'Cobalt', kg: 120 }] });
   floor.wait(5);
-  for (const id of ['L26-0471', 'L26-0472', 'L26-0473']) {
+  for (const id of ['L26-0471', 'L26-0472', 'L26-0473', 'L26-0474', 'L26-0475', 'L26-0476']) {
     floor.give(person('I-301'), 'Press 2', { type: 'openLot', lot: id, product: 'CNMG-D1', batch, quantity: 480, trayCapacity: 60, order: `D-${id.slice(4)}` });
     workGate(floor, chance, person('I-301'), `lot:${id}`, 'pressing');
   }
-  floor.give(person('L-201'), 'Lab', { type: 'openCharge', charge: 'F26-290', kind: 'furnace', specification: 'DEMO-F8', programme: 'SINTER-07', equipment: 'Furnace 1', members: [{ lot: 'L26-0471', places: ['Top'] }, { lot: 'L26-0472', places: ['Middle'] }, { lot: 'L26-0473', places: ['Bottom'] }] });
+  floor.give(person('L-201'), 'Lab', { type: 'openCharge', charge: 'F26-290', kind: 'furnace', specification: 'DEMO-F8', programme: 'SINTER-07', ...placed('furnace', ['L26-0471', 'L26-0472', 'L26-0473']) });
+  failedCharge(story, person('L-202'), 'F26-291', ['L26-0474', 'L26-0475', 'L26-0476']);
   floor.wait(10);
 }

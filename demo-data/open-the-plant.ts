@@ -1,3 +1,4 @@
+import { EQUIPMENT, PROGRAMMES } from './charge-records.ts';
 import type { Floor } from './floor.ts';
 import { KEEPER, PEOPLE } from './people.ts';
 import { gaugesOn, GRADES, LAYERS, PLANT, PRODUCTS } from './plant-records.ts';
@@ -18,5 +19,7 @@ export function openThePlant(floor: Floor, today: string): void {
   }
   for (const grade of GRADES) floor.give(first, 'Quality desk', { type: 'defineGrade', grade });
   for (const layer of LAYERS) floor.give(first, 'Quality desk', { type: 'defineLayer', layer });
+  for (const equipment of EQUIPMENT) floor.give(first, 'Quality desk', { type: 'defineEquipment', equipment });
+  for (const programme of PROGRAMMES) floor.give(first, 'Quality desk', { type: 'defineProgramme', programme });
   for (const product of PRODUCTS) floor.give(first, 'Quality desk', { type: 'defineProduct', product });
 }

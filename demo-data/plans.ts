@@ -1,4 +1,4 @@
-import type { Characteristic, CountedRule, GatePlan, Graded, InspectionPlan, Measured, NonconformityKind, Role } from '../shared/traveller/index.ts';
+import type { Characteristic, Confirmed, CountedRule, GatePlan, Graded, InspectionPlan, Measured, NonconformityKind, Role } from '../shared/traveller/index.ts';
 
 /**
  * The invented plant's inspection plans. Gates, methods and kinds of nonconformity follow what the trade commonly checks;
@@ -21,7 +21,7 @@ function exact(limit: number | null): number | null {
 function graded(text: Omit<Graded, 'kind' | 'destructive'>): Graded {
   return { kind: 'graded', destructive: false, ...text };
 }
-function confirmed(id: string, name: string, statement: string): Characteristic {
+function confirmed(id: string, name: string, statement: string): Confirmed {
   return { kind: 'confirmed', id, name, method: 'record', destructive: false, statement, sampling: { rule: 'once' } };
 }
 
@@ -66,7 +66,7 @@ function furnacePlan(id: string, name: string, grade: GradeNumbers): InspectionP
     gates: [{
       id: 'sinter-check', name: 'Sintered check', workedOn: 'furnace', bench: 'Lab', roles: LAB, cautions: ['furnace', 'inertGas'],
       characteristics: [
-        confirmed('programme', 'Furnace log', 'Programme, soak and pressure stage lie within their windows on the log'),
+        { ...confirmed('programme', 'Furnace log', 'Programme, soak and pressure stage lie within their windows on the log'), backedBy: 'furnaceLog' },
         ...sinteredSet(grade, { rule: 'positions', positions: ['Top', 'Middle', 'Bottom'], each: 1, accept: 'each' }, false),
       ],
     }],

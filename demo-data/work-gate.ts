@@ -30,6 +30,12 @@ export function workGate(floor: Floor, chance: Chance, person: DemoPerson, strea
   return verdictOf(gate())?.verdict.accepted ?? null;
 }
 
+/** A log within its programme's limits is attached. */
+function isBacked(floor: Floor, stream: string): boolean {
+  const subject = floor.subject(stream);
+  return subject.kind === 'furnace' && subject.logs.at(-1)?.check.within === true;
+}
+
 interface At { readonly subject: string; readonly gate: string }
 
 function enter(floor: Floor, chance: Chance, person: DemoPerson, bench: string, at: At, { demand }: CharacteristicWork, layers: readonly Measured[], quality: Quality, leaveOpen: boolean): void {
@@ -38,7 +44,7 @@ function enter(floor: Floor, chance: Chance, person: DemoPerson, bench: string, 
   if (characteristic.kind === 'counted') return look(floor, chance, person, bench, here, quality, leaveOpen);
   for (let ordinal = 1; ordinal <= (leaveOpen ? Math.ceil(n / 2) : n); ordinal += 1) {
     floor.wait(0.4);
-    if (characteristic.kind === 'confirmed') floor.give(person, bench, { ...here, type: 'takeReading', ordinal, value: true });
+    if (characteristic.kind === 'confirmed') floor.give(person, bench, { ...here, type: 'takeReading', ordinal, value: true, ...(isBacked(floor, at.subject) ? {} : { despite: 'Read on the strip of the recorder' }) });
     else if (characteristic.kind === 'graded') floor.give(person, bench, { ...here, type: 'takeReading', ordinal, value: quality.rating?.[characteristic.id] ?? (chance.fraction() < 0.7 ? characteristic.scale[0] ?? '' : characteristic.worstAccepted) });
     else floor.give(person, bench, { ...here, type: 'takeReading', ordinal, ...reading(chance, characteristic, demand, layers, quality, ordinal), ...gaugeFor(characteristic) });
   }

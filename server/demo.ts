@@ -13,6 +13,7 @@ const port = Number(process.env['GATEHAND_PORT'] ?? 8420);
 async function fill({ journal }: RunningServer): Promise<number> {
   const history = makeHistory({ seed: 'lindenrath', endIso: new Date().toISOString() });
   for (const { badge, pin } of [KEEPER, ...PEOPLE]) await journal.pins.put(badge, await hashPin(pin));
+  for (const { file } of history) if (file !== undefined) await journal.attachments.put(Buffer.from(file, 'utf8'));
   // Entries of one stream follow each other, so they go in order; the journal commits what is under way together.
   for (let at = 0; at < history.length; at += 400) await Promise.all(history.slice(at, at + 400).map((entry) => journal.append(entry)));
   return history.reduce((slips, { changes }) => slips + changes.reduce((sum, { bodies }) => sum + bodies.length, 0), 0);

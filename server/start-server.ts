@@ -72,7 +72,7 @@ interface Serving { readonly port: number; readonly host: string; readonly trust
 async function serve(journal: SqliteJournal, log: Logger, { port, host, trustProxy, kioskFolder, sessionsOptions, demoPeople, now }: Serving): Promise<RunningServer> {
   const onFault = (fault: unknown): void => log.error({ err: fault }, 'not written');
   const pins = new PinDesk(journal.pins);
-  const door = new Door({ journal, vault: journal.pins, pins, onFault, now });
+  const door = new Door({ journal, vault: journal.pins, attachments: journal.attachments, pins, onFault, now });
   const sessions = await Sessions.open(journal.keys, sessionsOptions);
   const signOn = new SignOn({ pins, addresses: new AddressLimit(), sessions, person: (badge) => activePerson(door.states, badge) });
   const lists = new BenchLists(journal.reader);

@@ -19,7 +19,7 @@ export const ROOMS: Readonly<Record<string, { readonly uses: readonly string[]; 
   'shared/wire': { uses: ['shared/traveller', 'shared/ground'], packages: ['zod'], instead: 'The wire knows shapes only: move the rule to shared/traveller, the sentence to shared/words.' },
   // The door's refusals are shapes of the wire and have words like those of the rules.
   'shared/words': { uses: ['shared/traveller', 'shared/wire', 'shared/sampling', 'shared/carbide', 'shared/ground'], packages: [], instead: 'Words say what has been decided: move the rule to shared/traveller.' },
-  'demo-data': { uses: ['shared'], packages: [], instead: 'The invented plant is made by the rules alone: let server/demo.ts bring it into the journal.' },
+  'demo-data': { uses: ['shared'], packages: ['node:crypto'], instead: 'The invented plant is made by the rules alone, and names files by their digest: let server/demo.ts bring it into the journal.' },
   'kiosk/parts': { uses: [], packages: ['lit', '@lit-labs/virtualizer'], instead: 'A part shows and reports; hand it ready-made words and values from the desk that uses it.' },
   'kiosk/theme': { uses: [], packages: [], instead: 'The theme is looks alone: set properties, and let the desk decide when.' },
   'kiosk/link': { uses: ['shared/traveller', 'shared/wire', 'shared/ground'], instead: 'The link carries commands and slips and shows nothing: move the words or the part to the desk.' },

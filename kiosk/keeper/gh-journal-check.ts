@@ -15,6 +15,8 @@ const words = keeperDeskWords.journal;
 interface Verification {
   readonly slips: number;
   readonly streams: number;
+  readonly attachments: number;
+  readonly brokenAttachment: null | { readonly digest: string; readonly why: string };
   readonly firstBroken: null | { readonly stream: string; readonly version: number; readonly why: string };
 }
 
@@ -34,7 +36,8 @@ export class GhJournalCheck extends LitElement {
     const { found, fault } = this;
     const broken = found?.verification.firstBroken ?? null;
     const [state, word, sentence] = found === null ? (['waiting', '', ''] as const)
-      : broken === null ? (['accepted', words.whole.word, words.whole.sentence(showFigure(found.verification.slips), showFigure(found.verification.streams))] as const)
+      : found.verification.brokenAttachment !== null ? (['rejected', words.broken.word, words.broken.file(found.verification.brokenAttachment.why)] as const)
+      : broken === null ? (['accepted', words.whole.word, words.whole.sentence(showFigure(found.verification.slips), showFigure(found.verification.streams), showFigure(found.verification.attachments))] as const)
       : (['rejected', words.broken.word, words.broken.sentence(broken.stream, showFigure(broken.version), broken.why)] as const);
     const body = this.signed?.slip?.body ?? null;
     return html`<div class="halves">

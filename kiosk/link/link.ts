@@ -84,9 +84,9 @@ export class Link {
     throw this.#faultOf(status, body);
   }
 
-  /** Has the server do what is no command, such as signing a checkpoint. @throws LinkFault with words */
-  async act<T>(path: string): Promise<T> {
-    const { status, body } = await this.#request('POST', path, {});
+  /** Has the server do what is no command, such as signing a checkpoint or keeping a file. @throws LinkFault with words */
+  async act<T>(path: string, what: unknown = {}): Promise<T> {
+    const { status, body } = await this.#request('POST', path, what);
     if (status < 400) return body as T;
     if (status === 401) this.#session.set(null);
     throw this.#faultOf(status, body);

@@ -1,7 +1,7 @@
 import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { isWhole, verdictOf } from '../../shared/traveller/index.ts';
-import type { GateRecord, Subject } from '../../shared/traveller/index.ts';
+import type { Charge, GateRecord, Subject } from '../../shared/traveller/index.ts';
 import type { Reader } from '../../shared/words/index.ts';
 import { Follow, link } from '../link/index.ts';
 import { TravellerStore, type TravellerView } from '../link/traveller-store.ts';
@@ -16,6 +16,7 @@ import '../shell/gh-kiosk-outbox.ts';
 import { homeOf, routeOf, travellerPath, type Route } from '../shell/routes.ts';
 import { askedNow, type AskedNow } from './asked-now.ts';
 import { deskStyles } from './desk-styles.ts';
+import './charge/gh-charge-view.ts';
 import './gh-asked.ts';
 import type { GhAsked } from './gh-asked.ts';
 import './gh-correct-sheet.ts';
@@ -27,6 +28,9 @@ import { linkKey } from './link-key.ts';
 import { slipRows, type Correctable } from './slip-rows.ts';
 import { catalogue, travellerWords } from './speak.ts';
 
+function isCharge(subject: Subject): subject is Charge {
+  return subject.kind === 'furnace' || subject.kind === 'coating';
+}
 type OpenView = Extract<TravellerView, { state: 'open' }>;
 
 /** The desk of one traveller: its head, its slips, and at the foot the one thing asked now. With `?work` the history folds away and the work fills the screen. */
@@ -93,6 +97,7 @@ export class GhTravellerDesk extends LitElement {
     const asked = askedNow(view.subject, this.chosen);
     const folded = this.#working() && !this.unfolded;
     return html`${this.#working() ? this.#workHead(view) : this.#head(view)}
+      ${folded || !isCharge(view.subject) ? nothing : html`<gh-charge-view .charge=${view.subject}></gh-charge-view>`}
       ${folded ? nothing : this.#slips(view, reader)}
       <section class="foot">
         ${this.#verdict(view, asked, reader)} ${this.#shownAsked(view, asked, reader)} ${this.#cautions(asked)} ${this.#others(asked)}

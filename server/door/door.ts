@@ -6,9 +6,11 @@ import type { DoorRefusal, Reply } from '../../shared/wire/reply.ts';
 import type { StampedSlip } from '../../shared/wire/stamped-slip.ts';
 import type { Entry, Expectation, Journal, Receipt } from '../journal/journal.ts';
 import { StaleVersion } from '../journal/journal.ts';
+import type { AttachmentStore } from '../journal/attachment-store.ts';
 import type { PinVault } from '../journal/pin-vault.ts';
 import type { PinDesk } from '../people/pin-desk.ts';
 import { Turns } from '../people/turns.ts';
+import { attachedFile } from './attached-file.ts';
 import { commandDigest } from './command-digest.ts';
 import { faultRefusal } from './fault-refusal.ts';
 import { newPinOf, withNewPin } from './new-pin.ts';
@@ -26,6 +28,7 @@ export type Giver = { readonly badge: string } | null;
 export interface DoorParts {
   readonly journal: Journal;
   readonly vault: PinVault;
+  readonly attachments: AttachmentStore;
   readonly pins: PinDesk;
   /** Told of what could not be foreseen: a disk that failed, or a bug. */
   readonly onFault: (fault: unknown) => void;
@@ -44,7 +47,7 @@ type Stamped = Pick<Entry, 'clientId' | 'at' | 'by' | 'bench'>;
 /** A receipt as it is answered. */
 type Written = Pick<Receipt, 'clientId' | 'answer' | 'repeated'> & { readonly slips: readonly StampedSlip[] };
 type Draft = { readonly missing: string } | { readonly slips: readonly NewSlip[]; readonly after: ReadonlyMap<string, AnyState>; readonly read: StreamsRead; readonly stamp: Stamp } | { readonly refusal: Refusal | DoorRefusal; readonly read: StreamsRead } | { readonly missing: string };
-interface Asked { readonly envelope: Envelope; readonly digest: string; readonly badge: string | null; readonly signatures: Exclude<Signatures, { readonly refusal: DoorRefusal }> }
+interface Asked { readonly envelope: Envelope; readonly digest: string; readonly badge: string | null; readonly signatures: Exclude<Signatures, { readonly refusal: DoorRefusal }>; readonly attached: Pick<Stamp, 'attached'> }
 
 /** The one way in: every command, by whichever wire it comes, is read, decided and made durable here. */
 export class Door {
@@ -108,7 +111,7 @@ export class Door {
       if (by === null && envelope.command.type !== 'openPlant') return told({ code: (await this.states.fresh('plant:plant')).state === null ? 'setUpFirst' : 'notSignedIn' });
       const signatures = envelope.pin === undefined ? unsigned : await checkSignatures(this.#parts.pins, this.states, envelope, by);
       if ('refusal' in signatures) return told(signatures.refusal);
-      return await this.#carryOut({ envelope, digest: commandDigest(by?.badge ?? '', envelope.command), badge: by?.badge ?? null, signatures });
+      return await this.#carryOut({ envelope, digest: commandDigest(by?.badge ?? '', envelope.command), badge: by?.badge ?? null, signatures, attached: await attachedFile(this.#parts.attachments, envelope.command) });
     } catch (fault) {
       this.#parts.onFault(fault);
       return told(faultRefusal(fault));
@@ -144,7 +147,7 @@ export class Door {
   }
 
   /** Decides on what is at hand, all of one moment; or says which stream must be fetched first. */
-  #decide({ envelope: { command, bench, seen, waitedMs }, badge, signatures }: Asked): Draft {
+  #decide({ envelope: { command, bench, seen, waitedMs }, badge, signatures, attached }: Asked): Draft {
     const read = new Map<string, KnownStream>();
     const known = { state: (stream: string) => {
       const there = this.states.peek(stream);
@@ -156,7 +159,7 @@ export class Door {
       const person = badge === null ? keeperToBe(command) : known.state(`person:${badge}`);
       if (person === null || !('roles' in person) || ('active' in person && !person.active)) return { refusal: { code: 'notSignedIn' }, read };
       const at = this.#at();
-      const stamp: Stamp = { at, ...(waitedMs === undefined ? {} : { takenAt: new Date(Date.parse(at) - waitedMs).toISOString() }), by: { badge: person.badge, name: person.name, roles: person.roles }, bench, seed: this.#seeds.next(), ...signatures };
+      const stamp: Stamp = { at, ...(waitedMs === undefined ? {} : { takenAt: new Date(Date.parse(at) - waitedMs).toISOString() }), by: { badge: person.badge, name: person.name, roles: person.roles }, bench, seed: this.#seeds.next(), ...signatures, ...attached };
       if (seen !== undefined) {
         const stream = streamOf(command);
         const actual = known.state(stream)?.version ?? 0;

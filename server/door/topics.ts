@@ -26,7 +26,7 @@ export function topicsOf({ stream, body }: Pick<StampedSlip, 'stream' | 'body'>)
     case 'study': return ['studies'];
     case 'gauge': return ['catalogue', 'bench', 'presses'];
     case 'press': return ['presses', 'bench'];
-    case 'plan': case 'product': case 'grade': case 'layer': case 'plant': return ['catalogue'];
+    case 'plan': case 'product': case 'grade': case 'layer': case 'equipment': case 'programme': case 'plant': return ['catalogue'];
     case undefined: return none;
   }
 }

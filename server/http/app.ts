@@ -8,6 +8,7 @@ import { faultRefusal } from '../door/fault-refusal.ts';
 import { told } from '../door/told.ts';
 import { isPaper, malformed, refused, type Answer, type Paper } from './answer.ts';
 import { act, ask, isAct } from './ask.ts';
+import { handIn, mostHandInBytes } from './hand-in.ts';
 import { paperReaders } from './papers.ts';
 import type { Painter } from './paint.ts';
 import type { Plant } from './plant.ts';
@@ -42,6 +43,10 @@ export function httpApp(plant: Plant, painter: Painter, kiosk: StaticKiosk): Exp
     const holder = await plant.signOn.find(tokenOf(request));
     if (holder !== null) await plant.sessions.end(holder.signedOn.key);
     response.set('Set-Cookie', cookieFor('', request.secure)).status(204).end();
+  });
+  app.post('/api/attachments', express.json({ limit: mostHandInBytes, strict: false }), needsJson, async (request, response) => {
+    const holder = await plant.signOn.find(tokenOf(request));
+    send(response, await handIn(plant, request.body, holder?.session ?? null));
   });
   app.post('/api/certificates/verify', limitTo(120), express.raw({ type: () => true, limit: mostCertificateBytes }), async (request, response) => {
     const document: unknown = request.body;
@@ -81,7 +86,7 @@ const pageRules: Parameters<typeof helmet>[0] = {
 /** What may be done at the addresses that take more than questions; null for all others. */
 function allowedAt(path: string): string | null {
   switch (path) {
-    case '/api/commands': case '/api/certificates/verify': return 'POST';
+    case '/api/commands': case '/api/attachments': case '/api/certificates/verify': return 'POST';
     case '/api/session': return 'GET, POST, DELETE';
     default: return isAct(path) ? 'POST' : null;
   }

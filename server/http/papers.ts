@@ -70,6 +70,10 @@ export function paperReaders(painter: Painter): readonly PaperReader[] {
         by: { badge: hold.by, name: plant.records.names()[hold.by] ?? hold.by }, at: hold.at, demo: read.state.demo, language: 'en',
       } }, `hold-${id}.pdf`);
     } },
+    { path: '/api/attachments/:digest/file.csv', type: 'text/csv; charset=utf-8', summary: 'A file that a slip names, as it was handed in', paint: async ({ plant, params: { digest = '' } }) => {
+      const kept = await plant.journal.attachments.get(digest);
+      return kept === null ? refused({ code: 'notFound', what: 'attachment', id: digest.slice(0, 64) }) : { status: 200, bytes: kept.bytes, type: 'text/csv; charset=utf-8', name: `${digest.slice(0, 12)}.csv` };
+    } },
     ...planPapers(paint),
     ...studyPapers(paint),
     ...gaugePapers,

@@ -40,7 +40,7 @@ export const readers: readonly Reader[] = [
   { path: '/api/travellers/:kind/:id/traveller.json', summary: 'A subject and its whole thread', answer: view.travellerView, read: ({ plant, params }) => page(plant, params['kind'] ?? '', params['id'] ?? '', Number.MAX_SAFE_INTEGER) },
   { path: '/api/states', summary: 'The state of any stream', query: { stream: 'such as `plan:ROUTE-A`' }, answer: view.stateView, read: readState },
   { path: '/api/slips', summary: 'Slips of any stream, its last ones unless earlier ones are asked for', query: { stream: 'such as `plan:ROUTE-A`', before: 'version of the first slip already there; left out, the end of the thread', limit: '1 … 1000, default 200' }, answer: view.slipsView, read: readThread },
-  { path: '/api/catalogue', summary: 'Products, grades, coatings, plans and gauges', answer: view.catalogueView, read: ({ plant }) => found(plant.records.catalogue()) },
+  { path: '/api/catalogue', summary: 'Products, grades, coatings, plans, gauges, equipment and furnace programmes', answer: view.catalogueView, read: ({ plant }) => found(plant.records.catalogue()) },
   { path: '/api/plans/:id/lots', summary: 'Lots of a plan that are not done with, each with the version it is inspected by', answer: planLotsSchema, read: ({ plant, params: { id = '' } }) => found({ rows: lotsOfPlan(plant.journal.reader, id) }) },
   { path: '/api/tables', summary: 'The plant’s own copies of master tables', answer: ownTablesSchema, read: ({ plant }) => found({ tables: plant.records.ownTables() }) },
   { path: '/api/cautions', summary: 'Cautions as the plant words them', answer: cautionsSchema, read: ({ plant }) => found({ cautions: plant.records.cautions() }) },

@@ -18,9 +18,11 @@ export const catalogueView = z.object({
   products: z.array(z.looseObject({ id: z.string() })), grades: z.array(z.looseObject({ id: z.string() })), layers: z.array(z.looseObject({ id: z.string() })),
   plans: z.array(z.object({ id: z.string(), name: z.string(), appliesTo: z.string(), versions: z.array(z.object({ planVersion: z.number(), inForce: z.boolean(), approvals: z.number(), why: z.string() })) })),
   gauges: z.array(z.looseObject({ id: z.string(), withdrawn: z.string().nullable() })),
+  equipment: z.array(z.looseObject({ id: z.string() })), programmes: z.array(z.looseObject({ id: z.string() })),
 });
 export const verificationView = z.object({
   slips: z.number(), streams: z.number(), firstBroken: z.object({ stream: z.string(), version: z.number(), position: z.number(), why: z.string() }).nullable(),
+  attachments: z.number(), brokenAttachment: z.object({ digest: z.string(), why: z.string() }).nullable(),
 });
 export const checkpointView = z.object({ slip: stampedSlipSchema.nullable(), publicKey: z.string(), keyId: z.string() });
 export const keyView = z.object({ keyId: z.string(), publicKey: z.string() });

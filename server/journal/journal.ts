@@ -1,6 +1,8 @@
-/** What happened, as a JSON object. Only `type` matters to the journal; the rest is the traveller's business. */
+/** What happened, as a JSON object. Only `type` and `attachment` matter to the journal; the rest is the traveller's business. */
 export interface SlipBody {
   readonly type: string;
+  /** Digest of a file beside the journal that the slip rests on. */
+  readonly attachment?: string;
 }
 
 /** One slip as it stands in the journal, for ever. */
@@ -69,6 +71,10 @@ export interface Verification {
   readonly slips: number;
   readonly streams: number;
   readonly firstBroken: null | { readonly stream: string; readonly version: number; readonly position: number; readonly why: string };
+  /** Files beside the journal that are what was handed in. */
+  readonly attachments: number;
+  /** The first that is not, or that a slip names and is gone. Looked for only where the slips are whole. */
+  readonly brokenAttachment: null | { readonly digest: string; readonly why: string };
 }
 
 /** One value that stands for the state of every stream; what a signed checkpoint signs. */

@@ -40,6 +40,8 @@ export function takeRecords(db: Database, { stream, version, body, at, by }: Sli
     case 'productDefined': return putCard(db, 'product', body.product.id, body.product);
     case 'gradeDefined': return putCard(db, 'grade', body.grade.id, body.grade);
     case 'layerDefined': return putCard(db, 'layer', body.layer.id, body.layer);
+    case 'equipmentDefined': return putCard(db, 'equipment', body.equipment.id, body.equipment);
+    case 'programmeDefined': return putCard(db, 'programme', body.programme.id, body.programme);
     case 'tableLoaded': return putCard(db, 'table', body.table.id, { table: body.table, at, by, reason: body.reason });
     case 'cautionWritten': {
       const { caution, text, shown, reason } = body;

@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import type { GaugeCard, GradeCard, LayerCard, PlantCard, ProductCard, Skipping, Switching } from '../../shared/traveller/index.ts';
+import type { EquipmentCard, GaugeCard, GradeCard, LayerCard, PlantCard, ProductCard, ProgrammeCard, Skipping, Switching } from '../../shared/traveller/index.ts';
 import type { WrittenCaution } from '../../shared/wire/cautions-view.ts';
 import type { LoadedCopy } from '../../shared/wire/own-tables-view.ts';
 import type { PersonRow, SkipRow, SwitchingRow } from '../../shared/wire/views.ts';
@@ -16,6 +16,7 @@ export type GaugeListed = GaugeCard & { readonly withdrawn: string | null; reado
 export interface CatalogueView {
   readonly products: readonly ProductCard[]; readonly grades: readonly GradeCard[]; readonly layers: readonly LayerCard[];
   readonly plans: readonly PlanEntry[]; readonly gauges: readonly GaugeListed[];
+  readonly equipment: readonly EquipmentCard[]; readonly programmes: readonly ProgrammeCard[];
 }
 
 /** The plant's records as lists: catalogue, plans, gauges, people, switching states. */
@@ -35,6 +36,7 @@ export class Records {
       products: this.#cards<ProductCard>('product').map(({ card }) => card), grades: this.#cards<GradeCard>('grade').map(({ card }) => card),
       layers: this.#cards<LayerCard>('layer').map(({ card }) => card), plans: this.#plans(),
       gauges: gaugeRows(this.#db).map(({ card, withdrawn, outOfTolerance, lastGood, recalls }) => ({ ...card, withdrawn, outOfTolerance, lastGoodAt: lastGood?.at ?? null, openRecalls: recalls.filter(({ closed }) => closed === null).length })),
+      equipment: this.#cards<EquipmentCard>('equipment').map(({ card }) => card), programmes: this.#cards<ProgrammeCard>('programme').map(({ card }) => card),
     };
   }
 

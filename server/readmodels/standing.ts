@@ -65,6 +65,6 @@ export function piecesOf(subject: Subject): number {
   switch (subject.kind) {
     case 'lot': return remainingPieces(subject.balance);
     case 'batch': return subject.barrels;
-    case 'furnace': case 'coating': return subject.members.reduce((sum, { pieces }) => sum + pieces, 0);
+    case 'furnace': case 'coating': return subject.members.reduce((sum, { pieces, left }) => (left === true ? sum : sum + pieces), 0);
   }
 }

@@ -78,7 +78,7 @@ async function enterAll(give: (command: Command) => Promise<unknown>, at: { read
   }
   for (let ordinal = 1; ordinal <= n; ordinal += 1) {
     const reading = { ...here, type: 'takeReading' as const, ordinal };
-    if (characteristic.kind === 'confirmed') { await give({ ...reading, value: true }); continue; }
+    if (characteristic.kind === 'confirmed') { await give({ ...reading, value: true, despite: 'Read on the strip of the recorder' }); continue; }
     if (characteristic.kind === 'graded') { await give({ ...reading, value: characteristic.scale[ordinal % 2] ?? '' }); continue; }
     const { target, lower, upper, decimals, entry, gaugeKind } = characteristic;
     const gauge = gaugeKind === null ? {} : { gauge: GAUGES[gaugeKind] ?? '' };

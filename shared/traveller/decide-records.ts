@@ -1,6 +1,10 @@
 import { readDesignation } from '../carbide/index.ts';
 import { gradeFault, layerFault } from './catalogue/grade-limits.ts';
 import type { CardFault } from './catalogue/grade-limits.ts';
+import { programmeFault } from '../carbide/furnace-log/index.ts';
+import { mapFault } from './equipment/map-fault.ts';
+import type { DefineEquipment } from './equipment/slips.ts';
+import type { DefineProgramme } from './programme/slips.ts';
 import type { CatalogueCommand, ProductCard } from './catalogue/slips.ts';
 import { requireCautions } from './caution/decide.ts';
 import type { PersonCommand } from './person/slips.ts';
@@ -48,6 +52,23 @@ function requireReadableDesignation({ designation, byDrawing }: ProductCard): vo
   if (byDrawing === true) return;
   const read = readDesignation(designation);
   if (!read.ok) refuse({ code: 'designationUnreadable', designation, problems: read.problems });
+}
+
+/** Puts a furnace or coating plant with its map, or a furnace programme with its limits, on record; charges keep what they were opened or checked with. */
+export function decideFurnaceRecords(pen: Pen, command: DefineEquipment | DefineProgramme): void {
+  pen.requireRole(command.type);
+  if (command.type === 'defineEquipment') {
+    const { equipment } = command;
+    requireFitId('equipment', equipment.id);
+    const fault = mapFault(equipment);
+    if (fault !== null) refuse({ code: 'mapUnsound', equipment: equipment.id, why: fault.fault, name: fault.name });
+    return pen.write(streamName('equipment', equipment.id), { type: 'equipmentDefined', equipment });
+  }
+  const { programme } = command;
+  requireFitId('programme', programme.id);
+  const fault = programmeFault(programme);
+  if (fault !== null) refuse({ code: 'programmeUnsound', programme: programme.id, why: fault.fault, segment: fault.segment });
+  pen.write(streamName('programme', programme.id), { type: 'programmeDefined', programme });
 }
 
 /** Drafts a plan that can be worked, or approves a version: two different engineers, signed, bring it into force. */

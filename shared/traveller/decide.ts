@@ -3,7 +3,7 @@ import { decideCaution } from './caution/decide.ts';
 import { decideCharge } from './charge/decide.ts';
 import { decideChart } from './chart/decide.ts';
 import type { Command } from './command.ts';
-import { decideCatalogue, decidePerson, decidePlan, decidePlant, decideTable } from './decide-records.ts';
+import { decideCatalogue, decideFurnaceRecords, decidePerson, decidePlan, decidePlant, decideTable } from './decide-records.ts';
 import { decideCommon } from './gate/decide-common.ts';
 import { decideGate } from './gate/decide-gate.ts';
 import { decideGauge } from './gauge/decide.ts';
@@ -60,13 +60,14 @@ function answer(pen: Pen, command: Command): void {
     case 'openLot': case 'recordSort': case 'destroyPieces': case 'scrapPieces': case 'splitLot': case 'releaseLot': case 'withdrawRelease': case 'packBox': case 'printLabel': case 'readLabel': case 'voidBox': case 'shipBox': case 'moveLotToPlan':
       return decideLot(pen, command);
     case 'openBatch': case 'blendBatches': case 'releaseBatch': return decideBatch(pen, command);
-    case 'openCharge': return decideCharge(pen, command);
+    case 'openCharge': case 'attachFurnaceLog': return decideCharge(pen, command);
     case 'defineChart': case 'freezeChartLimits': case 'unfreezeChartLimits': case 'restartChart': case 'withdrawChart': return decideChart(pen, command);
     case 'setSwitching': case 'resumeInspection': return decideSwitching(pen, command);
     case 'draftPlan': case 'approvePlan': return decidePlan(pen, command);
     case 'loadTable': return decideTable(pen, command);
     case 'writeCaution': return decideCaution(pen, command);
     case 'defineProduct': case 'defineGrade': case 'defineLayer': return decideCatalogue(pen, command);
+    case 'defineEquipment': case 'defineProgramme': return decideFurnaceRecords(pen, command);
     case 'registerGauge': case 'calibrateGauge': case 'checkGauge': case 'setGaugeLine': case 'holdRecall': case 'closeRecall': case 'withdrawGauge': case 'setGaugeUncertainty': return decideGauge(pen, command);
     case 'registerPress': case 'changePress': case 'setPress': return decidePress(pen, command);
     case 'openStudy': case 'takeStudyReading': case 'correctStudyReading': case 'withdrawStudyReading': case 'closeStudy': case 'abandonStudy': return decideStudy(pen, command);
@@ -85,6 +86,7 @@ export function streamOf(command: Command): string {
       return streamName('lot', command.lot);
     case 'openBatch': case 'blendBatches': case 'releaseBatch': return streamName('batch', command.batch);
     case 'openCharge': return streamName(command.kind, command.charge);
+    case 'attachFurnaceLog': return streamName('furnace', command.charge);
     case 'setSwitching': case 'resumeInspection': return command.switching;
     case 'defineChart': case 'freezeChartLimits': case 'unfreezeChartLimits': case 'restartChart': case 'withdrawChart': return command.chart;
     case 'draftPlan': return streamName('plan', command.plan.id);
@@ -94,6 +96,8 @@ export function streamOf(command: Command): string {
     case 'defineProduct': return streamName('product', command.product.id);
     case 'defineGrade': return streamName('grade', command.grade.id);
     case 'defineLayer': return streamName('layer', command.layer.id);
+    case 'defineEquipment': return streamName('equipment', command.equipment.id);
+    case 'defineProgramme': return streamName('programme', command.programme.id);
     case 'registerGauge': return streamName('gauge', command.gauge.id);
     case 'calibrateGauge': case 'checkGauge': case 'setGaugeLine': case 'holdRecall': case 'closeRecall': case 'withdrawGauge': case 'setGaugeUncertainty': return streamName('gauge', command.gauge);
     case 'registerPress': case 'changePress': return streamName('press', command.press.id);

@@ -1,6 +1,8 @@
 import { BrokenThread } from './broken-thread.ts';
 import type { CautionSlip, CautionState } from './caution/slips.ts';
 import type { CatalogueSlip } from './catalogue/slips.ts';
+import type { EquipmentSlip, EquipmentState } from './equipment/slips.ts';
+import type { ProgrammeSlip, ProgrammeState } from './programme/slips.ts';
 import type { GradeState, LayerState, PersonState, PlanState, PlantState, ProductState } from './known.ts';
 import type { TableSlip, TableState } from './table/slips.ts';
 import type { PersonSlip } from './person/slips.ts';
@@ -25,6 +27,16 @@ export function evolveTable({ body, stream, version, at, by }: Slip<TableSlip>):
 /** A caution as it was last written. */
 export function evolveCaution({ body: { caution, text, shown, reason }, stream, version, at, by }: Slip<CautionSlip>): CautionState {
   return { kind: 'caution', stream, version, caution, text, shown, reason, by, at };
+}
+
+/** A furnace or coating plant as it is on record now. */
+export function evolveEquipment({ body, stream, version }: Slip<EquipmentSlip>): EquipmentState {
+  return { kind: 'equipment', stream, version, card: body.equipment };
+}
+
+/** A furnace programme's limits as they are on record now. */
+export function evolveProgramme({ body, stream, version }: Slip<ProgrammeSlip>): ProgrammeState {
+  return { kind: 'programme', stream, version, card: body.programme };
 }
 
 /** A plan with all its versions after one more slip. @throws BrokenThread on an approval of what was never drafted */

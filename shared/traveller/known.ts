@@ -4,10 +4,12 @@ import type { Charge } from './charge/charge.ts';
 import type { ChartState } from './chart/chart.ts';
 import type { GaugeState } from './gauge/gauge.ts';
 import type { GradeCard, LayerCard, ProductCard } from './catalogue/slips.ts';
+import type { EquipmentState } from './equipment/slips.ts';
 import type { Lot } from './lot/lot.ts';
 import type { InspectionPlan } from './plan/gate-plan.ts';
 import type { PressState } from './press/slips.ts';
 import type { PlantCard } from './plant/slips.ts';
+import type { ProgrammeState } from './programme/slips.ts';
 import type { Role } from './rights.ts';
 import type { Signature } from './stamp.ts';
 import type { Skipping } from './skip-lot/slips.ts';
@@ -27,7 +29,7 @@ export type { GaugeState };
 /** A subject with a traveller. */
 export type Subject = Lot | Batch | Charge;
 /** The state of any stream. */
-export type AnyState = Subject | Switching | Skipping | TableState | CautionState | ChartState | PlanState | ProductState | GradeState | LayerState | GaugeState | Study | PressState | PersonState | PlantState;
+export type AnyState = Subject | Switching | Skipping | TableState | CautionState | ChartState | PlanState | ProductState | GradeState | LayerState | EquipmentState | ProgrammeState | GaugeState | Study | PressState | PersonState | PlantState;
 
 /**
  * What a decision may look at. `state` answers null where nothing has ever happened.

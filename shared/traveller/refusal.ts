@@ -3,6 +3,8 @@ import type { Role } from './rights.ts';
 import type { BaseFault } from './chart/drawn-chart.ts';
 import type { DispositionKind } from './gate/hold.ts';
 import type { DesignationProblem } from '../carbide/index.ts';
+import type { LogFault, ProgrammeFault } from '../carbide/furnace-log/index.ts';
+import type { MapFault } from './equipment/map-fault.ts';
 import type { TableProblem } from '../sampling/attributes/index.ts';
 import type { PlanFault } from './plan/plan-fault.ts';
 import type { StudyFault } from './study/require-sound-study.ts';
@@ -10,6 +12,8 @@ import type { StudyFault } from './study/require-sound-study.ts';
 /** What a characteristic takes in place of what was entered. */
 export type WantedEntry = 'weights' | 'singleReadings' | 'looks' | 'readings' | 'findings' | 'valueItself' | 'yesOrNo' | 'number' | 'whatWasRead' | 'craterDiameters' | 'sinteredLength' | 'greenAndSintered'
   | 'layerDiameters' | 'craterOfAnother' | 'weighings' | 'saturation';
+/** What is wrong with how lots were placed on a map. */
+export type PlacingFault = 'otherKind' | 'noCells' | 'outsideMap' | 'taken' | 'placesGiven' | 'noMap';
 /** What a text that is printed, scanned or sent must keep to. */
 export type IdentifierRule = 'number' | 'notEmpty' | 'serial' | 'labelCode' | 'printable';
 
@@ -18,7 +22,7 @@ export type BlendFault = 'fewerThanTwo' | 'namedTwice' | 'massUnfit';
 
 /** A "no" that a person can act on. Its words stand in shared/words, its page in docs/refusals.md. */
 export type Refusal =
-  | { readonly code: 'notFound'; readonly what: 'lot' | 'chart' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'press' | 'person' | 'switching' | 'finding' | 'reading' | 'recall' | 'study' | 'plant' | 'table' | 'caution'; readonly id: string }
+  | { readonly code: 'notFound'; readonly what: 'lot' | 'chart' | 'batch' | 'charge' | 'gate' | 'characteristic' | 'hold' | 'box' | 'product' | 'grade' | 'layer' | 'plan' | 'planVersion' | 'gauge' | 'press' | 'person' | 'switching' | 'finding' | 'reading' | 'recall' | 'study' | 'plant' | 'table' | 'caution' | 'equipment' | 'programme' | 'attachment'; readonly id: string }
   | { readonly code: 'alreadyThere'; readonly what: 'lot' | 'chart' | 'batch' | 'charge' | 'gauge' | 'study' | 'press' | 'person' | 'plant' | 'table'; readonly id: string }
   | { readonly code: 'notYourRole'; readonly command: string; readonly needed: readonly Role[] }
   | { readonly code: 'signatureMissing'; readonly command: string }
@@ -71,6 +75,12 @@ export type Refusal =
   | { readonly code: 'gradeDiffers'; readonly lot: string; readonly has: string; readonly wanted: string }
   | { readonly code: 'lotNotReadyForCharge'; readonly lot: string; readonly gate: string; readonly next: string | null }
   | { readonly code: 'lotIsInCharge'; readonly lot: string; readonly charge: string }
+  | { readonly code: 'placingUnsound'; readonly charge: string; readonly why: PlacingFault; /** Empty where no lot is meant. */ readonly lot: string; readonly cell: string; /** The lot that lies there already. */ readonly other: string }
+  | { readonly code: 'mapUnsound'; readonly equipment: string; readonly why: MapFault; readonly name: string }
+  | { readonly code: 'programmeUnsound'; readonly programme: string; readonly why: ProgrammeFault; readonly segment: string }
+  | { readonly code: 'logUnreadable'; readonly fault: LogFault }
+  | { readonly code: 'logSaysOtherwise'; readonly characteristic: string; /** What the log shows outside the limits; null where none is attached. */ readonly findings: number | null }
+  | { readonly code: 'someMembersUnfit'; readonly charge: string; readonly why: 'notInCharge' | 'none' | 'all'; readonly lot: string }
   | { readonly code: 'positionUnknown'; readonly position: string }
   | { readonly code: 'notAllGatesPassed'; readonly missing: readonly string[] }
   | { readonly code: 'workerReleasesAlone'; readonly gate: string; readonly badge: string }

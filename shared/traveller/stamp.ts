@@ -1,3 +1,4 @@
+import type { FurnaceLog, LogFault } from '../carbide/furnace-log/index.ts';
 import type { Role } from './rights.ts';
 
 /** What the clock, the dice and the door say beside a command. Nothing in the core asks for these itself. */
@@ -14,7 +15,12 @@ export interface Stamp {
   readonly signed: boolean;
   /** A second person who signed the same command with badge and PIN, checked by the door. */
   readonly coSigner: { readonly badge: string; readonly name: string; readonly roles: readonly Role[] } | null;
+  /** The file a command names, read; null where the store has none of that digest. Absent where nobody looked, as at a kiosk. */
+  readonly attached?: AttachedFile | null;
 }
+
+/** A furnace log out of the store. `digest` is SHA-256 in hexadecimal, `bytes` the size of the file. */
+export interface AttachedFile { readonly digest: string; readonly bytes: number; readonly log: FurnaceLog | { readonly fault: LogFault } }
 
 /** What a signature leaves on a slip: who, in which role, when, and what it means. */
 export interface Signature {

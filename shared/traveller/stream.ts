@@ -1,5 +1,5 @@
 /** Kinds of stream; the part of a stream's name before the colon. */
-export const STREAM_KINDS = ['lot', 'batch', 'furnace', 'coating', 'switching', 'skip', 'table', 'caution', 'chart', 'plan', 'product', 'grade', 'layer', 'gauge', 'study', 'press', 'person', 'plant'] as const;
+export const STREAM_KINDS = ['lot', 'batch', 'furnace', 'coating', 'switching', 'skip', 'table', 'caution', 'chart', 'plan', 'product', 'grade', 'layer', 'equipment', 'programme', 'gauge', 'study', 'press', 'person', 'plant'] as const;
 export type StreamKind = (typeof STREAM_KINDS)[number];
 
 /** The subjects that have a traveller people read. */

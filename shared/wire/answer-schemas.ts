@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { equipmentSchema, programmeSchema } from './charge-command-schema.ts';
 import { gradeSchema, layerSchema, productSchema } from './record-command-schema.ts';
 import { gaugeRowSchema } from './gauge-views.ts';
 import { REFUSAL_STATUS } from './refusal-status.ts';
@@ -29,8 +30,11 @@ export const catalogueAnswerSchema = z.object({
   plans: z.array(z.object({
     id: z.string(), name: z.string(), appliesTo: z.string(), versions: z.array(z.object({ planVersion: z.number(), inForce: z.boolean(), approvals: z.number(), why: z.string() })),
   })),
+  equipment: z.array(equipmentSchema), programmes: z.array(programmeSchema),
   gauges: z.array(gaugeRowSchema),
 });
+export const handInSchema = z.object({ text: z.string().describe('CSV of a furnace log') });
+export const handedInSchema = z.object({ digest: z.string().describe('SHA-256 of the file, hexadecimal'), bytes: z.number() });
 /** Where the journal's chain was checked; more fields say what was found. */
 export const verificationSchema = z.looseObject({});
 export const healthSchema = z.looseObject({});

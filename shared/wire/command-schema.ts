@@ -5,12 +5,13 @@ import { bench, id, pin } from './field-schemas.ts';
 import { gateCommandSchemas } from './gate-command-schema.ts';
 import { lotCommandSchemas } from './lot-command-schema.ts';
 import { planCommandSchemas } from './plan-schema.ts';
+import { chargeCommandSchemas } from './charge-command-schema.ts';
 import { studyCommandSchemas } from './study-command-schema.ts';
-import { batchAndChargeCommandSchemas, catalogueCommandSchemas, peopleAndGaugeCommandSchemas } from './record-command-schema.ts';
+import { batchCommandSchemas, catalogueCommandSchemas, peopleAndGaugeCommandSchemas } from './record-command-schema.ts';
 
 /** Every command as it comes over the wire: strict, so that a field nobody reads is refused and not dropped in silence. */
 export const commandSchema = z.discriminatedUnion('type', [
-  ...gateCommandSchemas, ...lotCommandSchemas, ...batchAndChargeCommandSchemas, ...chartCommandSchemas, ...planCommandSchemas, ...catalogueCommandSchemas, ...peopleAndGaugeCommandSchemas, ...studyCommandSchemas,
+  ...gateCommandSchemas, ...lotCommandSchemas, ...batchCommandSchemas, ...chargeCommandSchemas, ...chartCommandSchemas, ...planCommandSchemas, ...catalogueCommandSchemas, ...peopleAndGaugeCommandSchemas, ...studyCommandSchemas,
 ]);
 
 /** The door's envelope around a command. `pin` is re-entered for a signature; `seen` is the stream's version the caller had before them. */

@@ -8,12 +8,13 @@ const inputs = z.union([
   z.strictObject({ outerMm: positive, innerMm: notNegative }), z.strictObject({ diametersMm: z.array(notNegative).min(2).max(13) }), z.strictObject({ sinteredMm: positive, greenMm: positive.exactOptional() }),
   z.strictObject({ massInAirG: positive, massInWaterG: notNegative, waterTemperatureC: quantity }), z.strictObject({ saturation: notNegative, unit: saturationUnit }),
 ], { error: 'must be `outerMm` with `innerMm`, `diametersMm`, `sinteredMm` (with `greenMm` where that is read), `massInAirG` with `massInWaterG` and `waterTemperatureC`, or `saturation` with `unit`' });
+const someMembers = z.strictObject({ lots: z.array(id).max(200), rest: z.discriminatedUnion('by', [z.strictObject({ by: z.literal('retest') }), z.strictObject({ by: z.literal('concession'), statement: passage() })]) });
 const disposition = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('sort') }),
   z.strictObject({ kind: z.literal('rework'), instruction: passage() }),
   z.strictObject({ kind: z.literal('retest') }),
-  z.strictObject({ kind: z.literal('reSinter') }),
-  z.strictObject({ kind: z.literal('recoat') }),
+  z.strictObject({ kind: z.literal('reSinter'), some: someMembers.exactOptional() }),
+  z.strictObject({ kind: z.literal('recoat'), some: someMembers.exactOptional() }),
   z.strictObject({ kind: z.literal('concession'), statement: passage() }),
   z.strictObject({ kind: z.literal('regrade'), toProduct: id }),
   z.strictObject({ kind: z.literal('scrap') }),
@@ -24,7 +25,7 @@ const disposition = z.discriminatedUnion('kind', [
 /** Work at a gate, holds and notes, on whichever subject. */
 export const gateCommandSchemas = [
   z.strictObject({ type: z.literal('openGate'), subject: stream, gate: id }),
-  z.strictObject({ type: z.literal('takeReading'), ...at, ordinal: count, value, inputs: inputs.exactOptional(), gauge: id.exactOptional(), sure: z.boolean().exactOptional() }),
+  z.strictObject({ type: z.literal('takeReading'), ...at, ordinal: count, value, inputs: inputs.exactOptional(), gauge: id.exactOptional(), sure: z.boolean().exactOptional(), despite: certificateReason.exactOptional() }),
   z.strictObject({ type: z.literal('takeWeights'), ...at, fromPiece: count, values: z.array(quantity).min(1).max(5000), gauge: id.exactOptional() }),
   z.strictObject({ type: z.literal('recordFinding'), ...at, code: id, pieces: count, ordinals: z.array(count).max(5000).exactOptional() }),
   z.strictObject({ type: z.literal('withdrawFinding'), ...at, finding: place, reason: certificateReason }),

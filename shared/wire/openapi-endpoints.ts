@@ -32,6 +32,7 @@ export const PATH_PARAMETERS: Readonly<Record<string, Parameter>> = {
   recall: { name: 'recall', meaning: 'number of the recall, e.g. MIC-11-R1' },
   'plans/id': { name: 'id', meaning: 'number of the plan, e.g. ROUTE-A' },
   planVersion: { name: 'planVersion', meaning: 'version of the plan, from 1', whole: true },
+  digest: { name: 'digest', meaning: 'SHA-256 of the file, hexadecimal' },
   serial: { name: 'serial', meaning: 'number of the box, e.g. L26-0417-001' },
 };
 
@@ -48,6 +49,8 @@ export const ENDPOINTS: readonly Endpoint[] = [
     method: 'post', path: '/api/commands', tag: 'commands', asks: 'Envelope', answer: { schema: 'Written' }, refuses: [400, 401, 403, 404, 409, 413],
     summary: 'Give a command. All its slips are written, or none is. Sent again with the same clientId it is answered again and written once. `openPlant` needs no sign-in while no plant is open.',
   },
+  { method: 'post', path: '/api/attachments', tag: 'documents', summary: 'Hand a furnace log in as `text`, CSV of at most 8 MiB; the answer’s digest names it in `attachFurnaceLog`', asks: 'HandIn', answer: { schema: 'HandedIn' }, refuses: [400, 403, 409, 413] },
+  documentOf('/api/attachments/{digest}/file.csv', 'text/csv', 'A file that a slip names, as it was handed in'),
   { method: 'get', path: '/api/bench', tag: 'lists', summary: 'What waits and what is held at a bench', query: [{ name: 'bench', meaning: 'name of the bench', needed: true }], answer: { schema: 'BenchList' }, refuses: [] },
   { method: 'get', path: '/api/travellers/{kind}/{id}', tag: 'travellers', summary: 'A subject: its state and its last slips', query: [{ name: 'tail', meaning: 'how many slips, 200 when left out', whole: true }], answer: { schema: 'Traveller' }, refuses: [400, 404] },
   {
@@ -59,7 +62,7 @@ export const ENDPOINTS: readonly Endpoint[] = [
     method: 'get', path: '/api/slips', tag: 'records', summary: 'Slips of any stream, its last ones unless earlier ones are asked for', answer: { schema: 'Slips' }, refuses: [400],
     query: [{ name: 'stream', meaning: 'name of the stream', needed: true }, { name: 'before', meaning: 'only slips of a lower version', whole: true }, { name: 'limit', meaning: 'how many at most', whole: true }],
   },
-  { method: 'get', path: '/api/catalogue', tag: 'records', summary: 'Products, grades, coatings, plans and gauges', answer: { schema: 'Catalogue' }, refuses: [] },
+  { method: 'get', path: '/api/catalogue', tag: 'records', summary: 'Products, grades, coatings, plans, gauges, equipment and furnace programmes', answer: { schema: 'Catalogue' }, refuses: [] },
   { method: 'get', path: '/api/plans/{id}/lots', tag: 'lists', summary: 'Lots of a plan that are not done with, each with the version it is inspected by', answer: { schema: 'PlanLots' }, refuses: [] },
   { method: 'get', path: '/api/tables', tag: 'records', summary: 'The plant’s own copies of master tables', answer: { schema: 'OwnTables' }, refuses: [] },
   { method: 'get', path: '/api/cautions', tag: 'records', summary: 'Cautions as the plant words them', answer: { schema: 'Cautions' }, refuses: [] },

@@ -65,7 +65,7 @@ const characteristic = z.discriminatedUnion('kind', [
     kind: z.literal('graded'), ...common, scale: z.array(line(24)).min(1).max(40), worstAccepted: line(24), reference: z.enum(RATING_REFERENCES).exactOptional(),
     sampling: z.discriminatedUnion('rule', [fixed, barrels, positions]),
   }),
-  z.strictObject({ kind: z.literal('confirmed'), ...common, statement: line(200), sampling: once }),
+  z.strictObject({ kind: z.literal('confirmed'), ...common, statement: line(200), backedBy: z.literal('furnaceLog').exactOptional(), sampling: once }),
 ]);
 
 const gatePlan = z.strictObject({

@@ -4,18 +4,14 @@ import { bench, country, day, id, line, notNegative, passage, percent, pin, posi
 
 const roles = z.array(z.enum(ROLES)).max(ROLES.length);
 
-/** Powder batches, charges and switching states. */
-export const batchAndChargeCommandSchemas = [
+/** Powder batches and switching states. */
+export const batchCommandSchemas = [
   z.strictObject({
     type: z.literal('openBatch'), batch: id, grade: id, barrels: z.int().min(0).max(10_000), kgPerBarrel: positive.max(10_000),
     rawLots: z.array(z.strictObject({ rawLot: line(40), material: line(60), kg: positive.max(1_000_000) })).max(60),
   }),
   z.strictObject({ type: z.literal('blendBatches'), batch: id, from: z.array(z.strictObject({ batch: id, kg: positive.max(10_000_000) })).max(60), barrels: z.int().min(0).max(10_000) }),
   z.strictObject({ type: z.literal('releaseBatch'), batch: id }),
-  z.strictObject({
-    type: z.literal('openCharge'), charge: id, kind: z.enum(['furnace', 'coating']), specification: id, programme: line(60), equipment: line(60),
-    members: z.array(z.strictObject({ lot: id, places: z.array(line(40)).max(200) })).max(200),
-  }),
   z.strictObject({ type: z.literal('setSwitching'), switching: stream, steady: z.boolean().nullable(), reducedAllowed: z.boolean().nullable(), reason: passage() }),
   z.strictObject({ type: z.literal('resumeInspection'), switching: stream, reason: passage() }),
 ] as const;

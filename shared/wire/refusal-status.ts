@@ -11,7 +11,7 @@ export const REFUSAL_STATUS: Readonly<Record<RefusalCode | DoorRefusalCode, numb
   ratingUnknown: 409, findingUnknown: 409, tooManyFound: 409, findingNeedsPiece: 409, sampleNotWhole: 409, sampleAlreadyComplete: 409,
   weightsOutOfOrder: 409, lookOutOfOrder: 409, lookNotDue: 409, nothingToWeigh: 409, pressStands: 409, feedGap: 409, nothingChanged: 409, reasonMissing: 409, dispositionNotForThis: 409,
   notEnoughPieces: 409, sortNotAskedFor: 409, sortNotWhole: 409, batchNotReleased: 409, notEnoughPowder: 409, blendImpossible: 409, factorMissing: 409, gradeDiffers: 409,
-  lotNotReadyForCharge: 409, lotIsInCharge: 409, positionUnknown: 409, notAllGatesPassed: 409, workerReleasesAlone: 409, coSignerCannot: 409,
+  lotNotReadyForCharge: 409, lotIsInCharge: 409, placingUnsound: 409, mapUnsound: 409, programmeUnsound: 409, logUnreadable: 409, logSaysOtherwise: 409, someMembersUnfit: 409, positionUnknown: 409, notAllGatesPassed: 409, workerReleasesAlone: 409, coSignerCannot: 409,
   alreadyReleased: 409, notReleased: 409, boxTooFull: 409, boxIsGone: 409, boxesToVoid: 409, labelNotPrinted: 409, labelNotReadBack: 409, labelDiffers: 409,
   planNotInForce: 409, planIsInForce: 409, approvedByYou: 409, cardUnsound: 409, planUnsound: 409, designationUnreadable: 409, tableUnsound: 409, routeDiffers: 409, notDiscontinued: 409, chartUnfit: 409, chartLimitsFrozen: 409, chartBaseUnfit: 409, identifierUnfit: 409, lastKeeper: 409, personInactive: 409,
   // of the door

@@ -1,5 +1,6 @@
-import type { CommonSlip, Disposition, GaugeUsed, GateSlip, Hold, ReadingInputs, Signature } from '../traveller/index.ts';
+import type { CommonSlip, Disposition, GaugeUsed, GateSlip, Hold, ReadingInputs, Signature, SomeMembers, Verdict } from '../traveller/index.ts';
 import { signalSaid } from './chart-signal.en.ts';
+import { failedPositionSentence, nearSentence } from './charge-slips.en.ts';
 import { demandSentence } from './demands.en.ts';
 import { verdictLines, verdictSentence } from './results.en.ts';
 import type { Said } from './said.ts';
@@ -19,7 +20,7 @@ export const gateSlipWords: WordsFor<GateSlip | CommonSlip, 'type', Said, [Speak
   },
   readingTaken: (slip, speak) => {
     const characteristic = characteristicAt(speak, slip.gate, slip.characteristic);
-    const lines = [...inputLines(slip.inputs, speak), ...gaugeLines(slip.gauge, speak), ...takenLines(slip.takenAt, speak), ...(slip.sure === true ? ['An unlikely value; confirmed as read.'] : [])];
+    const lines = [...inputLines(slip.inputs, speak), ...gaugeLines(slip.gauge, speak), ...takenLines(slip.takenAt, speak), ...(slip.sure === true ? ['An unlikely value; confirmed as read.'] : []), ...(slip.log === undefined ? [] : [slip.log.within ? 'The furnace log attached lies within its programme’s limits.' : `The furnace log attached shows ${speak.format.count(slip.log.findings)} outside its programme’s limits.`]), ...(slip.despite === undefined ? [] : [`In spite of the log: ${slip.despite}`])];
     const ordinal = characteristic?.kind === 'confirmed' ? '' : `, ${speak.format.count(slip.ordinal)}`;
     return { sentence: `${characteristic?.name ?? slip.characteristic}${ordinal}: ${valueText(speak, characteristic, slip.value)}`, lines };
   },
@@ -59,11 +60,11 @@ export const gateSlipWords: WordsFor<GateSlip | CommonSlip, 'type', Said, [Speak
       lines: inputLines(inputs, speak),
     };
   },
-  verdictGiven: ({ verdict }, speak) => ({ sentence: verdictSentence(verdict, speak), lines: [...verdictLines(verdict, speak), ...workerLines(verdict.workers, speak)] }),
+  verdictGiven: ({ verdict }, speak) => ({ sentence: verdictSentence(verdict, speak), lines: [...verdictLines(verdict, speak), ...failedLines(verdict, speak), ...workerLines(verdict.workers, speak)] }),
   verdictRevised: ({ verdict, why }, speak) => ({
-    sentence: `After a correction (${why}): ${verdictSentence(verdict, speak)}`, lines: [...verdictLines(verdict, speak), ...workerLines(verdict.workers, speak)],
+    sentence: `After a correction (${why}): ${verdictSentence(verdict, speak)}`, lines: [...verdictLines(verdict, speak), ...failedLines(verdict, speak), ...workerLines(verdict.workers, speak)],
   }),
-  held: ({ hold, cause, reason }, speak) => ({ sentence: `On hold (${hold}): ${reason}`, lines: [causeSentence(cause, speak)] }),
+  held: ({ hold, cause, reason }, speak) => ({ sentence: `On hold (${hold}): ${reason}`, lines: [causeSentence(cause, speak), ...(cause.by === 'charge' && cause.near !== undefined ? [nearSentence(cause.near, speak)] : [])] }),
   disposed: ({ hold, gate, disposition, reason, signature, regraded }, speak) => ({
     sentence: `Hold ${hold}${gate === null ? '' : ` at ${gateName(speak, gate)}`}: ${dispositionSentence(disposition)}`,
     lines: [`Reason: ${reason}`, ...(regraded === undefined ? [] : [`Now ${regraded.product.designation}, plan ${regraded.plan} version ${speak.format.count(regraded.planVersion)}`]), signatureSentence(signature, speak)],
@@ -84,6 +85,10 @@ export function crossingText(predicted: Extract<GateSlip, { type: 'driftAnnounce
   const { piece, from, to } = predicted;
   if (from === to) return `Some pieces already lie near the limit ${limit}.`;
   return `First pieces outside ${limit} expected at about piece ${format.count(piece)} (${to === null ? `not before ${format.count(from)}` : `${format.count(from)} to ${format.count(to)}`}).`;
+}
+
+function failedLines({ failedPositions = [] }: Verdict, speak: Speak): readonly string[] {
+  return failedPositions.map((failed) => failedPositionSentence(failed, speak));
 }
 
 function inputLines(inputs: ReadingInputs | undefined, { format }: Speak): readonly string[] {
@@ -125,14 +130,19 @@ const dispositionWords: WordsFor<Disposition, 'kind', string> = {
   sort: () => 'sort every piece, then inspect again',
   rework: ({ instruction }) => `rework, then inspect again: ${instruction}`,
   retest: () => 'test again on a new sample',
-  reSinter: () => 'sinter again',
-  recoat: () => 'coat again',
+  reSinter: ({ some }) => `sinter again${someSentence(some)}`,
+  recoat: ({ some }) => `coat again${someSentence(some)}`,
   concession: ({ statement }) => `accepted on concession: ${statement}`,
   regrade: ({ toProduct }) => `regrade to product ${toProduct}`,
   scrap: () => 'scrap all that is left',
   return: ({ to }) => `return to ${to}`,
   clear: () => 'cleared, the ground for it is gone',
 };
+/** Which members of a charge are done again, and what becomes of the others. */
+function someSentence(some: SomeMembers | undefined): string {
+  if (some === undefined) return '';
+  return `: ${some.lots.join(', ')}; the others ${some.rest.by === 'retest' ? 'are tested again' : `accepted on concession: ${some.rest.statement}`}`;
+}
 /** What was decided about a hold. */
 export function dispositionSentence(disposition: Disposition): string {
   return say<Disposition, 'kind', string, [], Disposition['kind']>(dispositionWords, disposition.kind, disposition);

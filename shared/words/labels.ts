@@ -1,4 +1,4 @@
-import type { CommandType, DispositionKind, FindingClass, GateStatus, Hold, Measured, Refusal, Role, Signature, StreamKind, SubjectCommon, SubjectKind, SwitchingSeverity, SwitchingSlip } from '../traveller/index.ts';
+import type { CommandType, DispositionKind, FindingClass, GateStatus, Hold, Measured, Nearness, Refusal, Role, Signature, StreamKind, SubjectCommon, SubjectKind, SwitchingSeverity, SwitchingSlip } from '../traveller/index.ts';
 import type { TableNote, TableProblemCode } from '../sampling/attributes/index.ts';
 import type { BenchRow, TraceNode } from '../wire/views.ts';
 
@@ -20,6 +20,10 @@ export interface Labels {
   readonly tableProblems: Named<TableProblemCode>;
   readonly verdicts: Named<'accepted' | 'acceptedInGap' | 'rejected' | 'undecided'>;
   readonly dispositions: Readonly<Record<DispositionKind, { readonly name: string; readonly hint: string }>>;
+  /** How a lot lay to a test position. */
+  readonly nearness: Named<Nearness>;
+  /** What was done with a lot before it came to a gate again. */
+  readonly reprocessed: Named<'reSinter' | 'recoat'>;
   readonly moveReasons: Named<MoveReason>;
   readonly holdCauses: Named<Hold['cause']['by']>;
   readonly subjectKinds: Named<SubjectKind>;

@@ -24,6 +24,7 @@ export const planFaults: Readonly<Record<PlanFault, string>> = {
   variablesNotForLot: 'variables plans are for lots of pieces', variablesAql: 'AQL of a variables plan is one of the preferred values 0.065 to 15', fixedTooFew: 'n is at least 1',
   barrelsElsewhere: 'barrels are drawn from a powder batch, at least one', positionsElsewhere: 'positions belong to a charge, at least one',
   weighingNotForLot: 'every-piece weighing is for lots', intervalNotForLot: 'looks at intervals are for lots',
+  logNotForFurnace: 'a furnace log backs a furnace charge’s confirmation only',
   craterLayers: 'a crater goes through 2 to 12 layers', layerOfCrater: 'a layer belongs to a crater of the same gate with so many layers, sampled alike and judged in the same unit',
   saturationEntry: 'a saturation is judged in % with the grade’s share of cobalt above 0 and at most 1, and its warnings rise',
   tooFewDecimals: 'its decimals are too few for this press weight and tolerance', noThicknessLimits: 'the product states no limits of its sintered thickness to carry to the green piece',

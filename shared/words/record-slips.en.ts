@@ -1,29 +1,15 @@
 import { between, gradeLimitLines } from './grade-limits.en.ts';
-import type { BatchSlip, CatalogueSlip, ChargeSlip, CommonSlip, GateSlip, GaugeSlip, PersonSlip, PlanSlip, PlantSlip, Role, SwitchingSlip } from '../traveller/index.ts';
+import type { CatalogueSlip, GaugeSlip, PersonSlip, PlanSlip, PlantSlip, Role, SwitchingSlip } from '../traveller/index.ts';
 import { signatureSentence } from './gate-slips.en.ts';
-import { batchSlipWords } from './powder-slips.en.ts';
 import { gaugeSpreadSlipWords } from './gauge-spread-slips.en.ts';
 import type { Said } from './said.ts';
-import { personName, piecesText } from './speak.ts';
+import { personName } from './speak.ts';
 import type { Speak } from './speak.ts';
 import type { WordsFor } from './words-for.ts';
 
 const only = (sentence: string): Said => ({ sentence, lines: [] });
 const demoLine = (demo: boolean): readonly string[] => (demo ? ['Invented demo data.'] : []);
 const rolesText = (roles: readonly Role[], { format, labels }: Speak): string => format.list(roles.map((role) => labels.roles[role]));
-
-/** What powder batches and charges tell besides their gates. */
-export const batchAndChargeSlipWords: WordsFor<Exclude<BatchSlip | ChargeSlip, GateSlip | CommonSlip>, 'type', Said, [Speak]> = {
-  ...batchSlipWords,
-  chargeOpened: ({ charge, kind, specification, plan, planVersion, programme, equipment, members, demo }, speak) => ({
-    sentence: `${kind === 'furnace' ? 'Furnace' : 'Coating'} charge ${charge} opened: ${specification.name}, ${speak.labels.lots(members.length, speak.format.count(members.length))}`,
-    lines: [
-      `Programme ${programme}, equipment ${equipment}, plan ${plan} version ${speak.format.count(planVersion)}`,
-      ...members.map(({ lot, pieces, places }) => `Lot ${lot}: ${piecesText(speak, pieces)}${places.length === 0 ? '' : ` at ${speak.format.list(places)}`}`),
-      ...demoLine(demo),
-    ],
-  }),
-};
 
 type Moved = Extract<SwitchingSlip, { readonly type: 'lotCounted' }>['moved'];
 function movedLines(moved: Moved, { format, labels }: Speak): readonly string[] {

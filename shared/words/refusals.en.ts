@@ -1,4 +1,5 @@
 import { chartRefusalWords } from './chart-refusals.en.ts';
+import { chargeRefusalWords } from './charge-refusals.en.ts';
 import { gateRefusalWords } from './gate-refusals.en.ts';
 import { lotRefusalWords } from './lot-refusals.en.ts';
 import { recordRefusalWords } from './record-refusals.en.ts';
@@ -6,7 +7,7 @@ import { studyRefusalWords } from './study-refusals.en.ts';
 import type { DoorRefusalWords, RefusalWords } from './told-refusal.ts';
 
 /** The words of every refusal of the trade. */
-export const refusalWords: RefusalWords = { ...gateRefusalWords, ...lotRefusalWords, ...recordRefusalWords, ...studyRefusalWords, ...chartRefusalWords };
+export const refusalWords: RefusalWords = { ...gateRefusalWords, ...lotRefusalWords, ...chargeRefusalWords, ...recordRefusalWords, ...studyRefusalWords, ...chartRefusalWords };
 
 const NOTHING = 'Nothing was written.';
 const tries = (left: number): string => (left === 0 ? 'No try is left for now.' : left === 1 ? 'One try is left.' : `${left} tries are left.`);

@@ -37,7 +37,7 @@ const detailWords: WordsFor<ResultDetail, 'by', string, [CharacteristicResult, S
     return `${format.count(found)} found in ${format.count(looked)} over ${format.count(looks)} ${looks === 1 ? 'look' : 'looks'}, accept none${named.length === 0 ? '' : `; missed: ${format.list(named)}`}`;
   },
   grade: ({ n, worst, worstAccepted }, _, { format }) => `worst of ${format.count(n)} is ${worst}, accepted to ${worstAccepted}`,
-  once: ({ statement, confirmed }) => `${confirmed ? 'confirmed' : 'not confirmed'}: ${statement}`,
+  once: ({ statement, confirmed, despite }) => `${confirmed ? 'confirmed' : 'not confirmed'}: ${statement}${despite === undefined ? '' : ` (in spite of the log: ${despite})`}`,
 };
 
 function classSentence({ plan, found, beyond, outcome, decided }: ClassResult, speak: Speak): string {

@@ -43,7 +43,7 @@ describe('when the disk fails', () => {
     expect((await journal.append(readingFor('lot L-1', 1))).repeated).toBe(false);
     hold.writer().pragma('max_page_count = 1000000');
     expect((await journal.append(large('c-large', 'lot L-2'))).repeated).toBe(false);
-    expect(await journal.verify()).toEqual({ slips: 3, streams: 2, firstBroken: null });
+    expect(await journal.verify()).toEqual({ slips: 3, streams: 2, firstBroken: null, attachments: 0, brokenAttachment: null });
     await journal.close();
   });
 
@@ -74,7 +74,7 @@ describe('when the disk fails', () => {
     await journal.close();
     const again = await place.open();
     expect((await again.append(readingFor('lot L-1', 1))).repeated).toBe(false);
-    expect(await again.verify()).toEqual({ slips: 2, streams: 1, firstBroken: null });
+    expect(await again.verify()).toEqual({ slips: 2, streams: 1, firstBroken: null, attachments: 0, brokenAttachment: null });
     await again.close();
   });
 });

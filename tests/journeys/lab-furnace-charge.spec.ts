@@ -1,5 +1,6 @@
 import { expect, test } from './plant.ts';
 import type { Kiosk, Plant, Story } from './plant.ts';
+import { demoFurnaceLog } from '../../demo-data/furnace-log.ts';
 import { fillIn, pressFigure, tabTo } from './keypad.ts';
 import { lotsWaitingFor } from './lot-stories.ts';
 
@@ -29,6 +30,11 @@ async function chargeAtTheLab(plant: Plant, charge: string): Promise<Kiosk> {
   await expect(demand(kiosk)).toContainText('Furnace log');
   return kiosk;
 }
+/** Chooses the recorder's file, as the file dialog would hand it over, and waits until it stands attached. */
+async function attachLog(kiosk: Kiosk, charge: string, dip = false): Promise<void> {
+  await kiosk.page.getByLabel(/^Attach (a|another) log/).setInputFiles({ name: `${charge}.csv`, mimeType: 'text/csv', buffer: Buffer.from(demoFurnaceLog(charge, { dip }), 'utf8') });
+  await expect(kiosk.page.getByText(dip ? 'Outside limits' : 'Within limits', { exact: true }).first()).toBeVisible();
+}
 async function enterResults(kiosk: Kiosk, enter: (figure: string) => Promise<void>, instead: Readonly<Record<string, string>> = {}): Promise<void> {
   for (const [name, values] of RESULTS) {
     for (const [at, value] of values.entries()) {
@@ -57,6 +63,7 @@ test('three lots in one charge: test pieces at named positions, and one verdict 
   await kiosk.accessibleInEveryTheme();
   await grinder.page.goto('/traveller/lot/L26-0922');
   await expect(demand(grinder)).toContainText('In charge F26-920');
+  await attachLog(kiosk, 'F26-920');
   await kiosk.tap(kiosk.page.getByRole('button', { name: 'Yes, confirmed' }));
   kiosk.countFromHere();
   await enterResults(kiosk, (figure) => pressFigure(kiosk, figure));
@@ -86,6 +93,7 @@ test('one failing position holds all three lots', async ({ startPlant }) => {
   const engineer = await plant.openKiosk('Q-401', 'Quality desk', { portrait: true });
   await engineer.page.goto('/traveller/lot/L26-0923');
   await expect(demand(engineer)).toContainText('In charge F26-921');
+  await attachLog(kiosk, 'F26-921');
   await kiosk.tap(kiosk.page.getByRole('button', { name: 'Yes, confirmed' }));
   await enterResults(kiosk, (figure) => kiosk.gauge(figure), { 'Hardness Bottom': '1540' });
   await rateAndConfirm(kiosk);
@@ -125,6 +133,7 @@ test('the charge by keyboard', async ({ startPlant }) => {
   }
   await kiosk.press('Enter');
   await expect(demand(kiosk)).toContainText('Furnace log');
+  await attachLog(kiosk, 'F26-922');
   await tabTo(kiosk, 'Yes, confirmed');
   await kiosk.press('Enter');
   kiosk.countFromHere();

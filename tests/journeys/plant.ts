@@ -137,6 +137,7 @@ export const test = base.extend<Fixtures>({
       const chance = chanceFrom('journeys');
       story?.({ floor, gate: (badge, stream, gate, quality) => workGate(floor, chance, someone(badge), stream, gate, quality) });
       for (const { badge, pin } of [KEEPER, ...PEOPLE]) await server.journal.pins.put(badge, await hashPin(pin));
+      for (const text of floor.files.values()) await server.journal.attachments.put(Buffer.from(text, 'utf8'));
       for (const entry of floor.entries) await server.journal.append(entry);
       return plant;
     });

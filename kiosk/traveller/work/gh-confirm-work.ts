@@ -1,9 +1,14 @@
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { kioskChargeWords } from '../../../shared/words/kiosk-charge.en.ts';
 import '../../parts/gh-button.ts';
 import '../../parts/gh-demand.ts';
+import '../../parts/gh-field.ts';
+import '../../parts/gh-notice.ts';
 import '../../parts/gh-sheet.ts';
 import { partStyles } from '../../parts/part-styles.ts';
+import '../charge/gh-attach-log.ts';
+import '../charge/gh-log-view.ts';
 import { travellerWords } from '../speak.ts';
 import { GateWork, type WorkAt } from './gate-work.ts';
 import { workStyles } from './work-styles.ts';
@@ -13,6 +18,7 @@ import { workStyles } from './work-styles.ts';
 export class GhConfirmWork extends GateWork {
   static override styles = [partStyles, workStyles, css`.statement { background: var(--slip); padding: var(--pad) calc(1.4 * var(--pad)); font-size: calc(1.3 * var(--text-large)); line-height: 1.25; font-weight: 600; text-wrap: pretty; }`];
   @state() private doubting = false;
+  @state() private despite = '';
 
   protected override renderWork(at: WorkAt): unknown {
     const { characteristic } = at.work.demand;
@@ -21,6 +27,7 @@ export class GhConfirmWork extends GateWork {
     return html`<div class="pile">
       <gh-demand .context=${this.contextOf(at)} .demand=${characteristic.name} .hint=${characteristic.method}></gh-demand>
       <p class="statement">${characteristic.statement}</p>
+      ${this.#log(at)}
       <div class="row">
         <gh-button kind="primary" @click=${() => void this.#say(at, true)}>${words.confirm.yes}</gh-button>
         <gh-button .hint=${words.confirm.noHint} @click=${() => (this.doubting = true)}>${words.confirm.no}</gh-button>
@@ -32,9 +39,23 @@ export class GhConfirmWork extends GateWork {
     </div>`;
   }
 
+  /** The log behind the statement, or how to attach one; and, where it does not bear a yes out, the way to say why it is one. */
+  #log({ subject, work: { demand: { characteristic } } }: WorkAt): unknown {
+    if (characteristic.kind !== 'confirmed' || characteristic.backedBy !== 'furnaceLog' || subject.kind !== 'furnace') return nothing;
+    const words = kioskChargeWords.log;
+    const log = subject.logs.at(-1) ?? null;
+    const doubt = log === null ? words.noLog : log.check.within ? null : words.outOfSight;
+    return html`${log === null ? nothing : html`<gh-log-view short .log=${log}></gh-log-view>`}
+      ${doubt === null ? nothing : html`<gh-notice kind="refusal" .happened=${doubt}></gh-notice>
+        <gh-field .label=${words.despiteReason} .value=${this.despite} @field-input=${(event: CustomEvent<{ value: string }>) => (this.despite = event.detail.value)}></gh-field>`}
+      <gh-attach-log .charge=${subject}></gh-attach-log>`;
+  }
+
   async #say(at: WorkAt, value: boolean): Promise<void> {
     this.doubting = false;
-    await this.give({ type: 'takeReading', ...this.characteristicOf(at), ordinal: 1, value });
+    const despite = this.despite.trim();
+    const outcome = await this.give({ type: 'takeReading', ...this.characteristicOf(at), ordinal: 1, value, ...(value && despite !== '' ? { despite } : {}) });
+    if (outcome?.state !== 'refused') this.despite = '';
   }
 }
 

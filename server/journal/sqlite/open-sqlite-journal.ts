@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
+import { sqliteAttachmentStore } from './attachment-store.ts';
 import { lockFolder } from './folder-lock.ts';
 import { GroupWriter } from './group-writer.ts';
 import { sqliteKeyStore } from './key-store.ts';
@@ -40,7 +41,7 @@ export async function openSqliteJournal({ file, projections = [], schemaOf = () 
     opened.push(reader);
     tuneReader(reader);
     const group = new GroupWriter(writer, projections, unattended(writer, projections));
-    return new SqliteJournal({ writer, reader, projections, group, schemaOf, pins: sqlitePinVault(writer), keys: sqliteKeyStore(writer), unlock });
+    return new SqliteJournal({ writer, reader, projections, group, schemaOf, pins: sqlitePinVault(writer), keys: sqliteKeyStore(writer), attachments: sqliteAttachmentStore(writer), unlock });
   } catch (cause) {
     for (const db of opened.reverse()) db.close();
     unlock();

@@ -23,6 +23,12 @@ const tables = `
   CREATE TABLE pin (badge TEXT PRIMARY KEY, hash TEXT NOT NULL, failed_attempts INTEGER NOT NULL, last_failed_at TEXT) STRICT;
   CREATE TABLE keep (name TEXT PRIMARY KEY, value ANY NOT NULL) STRICT;
 `;
+// Added later: a journal laid out before gets it when it is opened. A release before reads such a file as ever, and leaves the table alone.
+const addedTables = `
+  CREATE TABLE IF NOT EXISTS attachment (digest TEXT PRIMARY KEY, bytes INTEGER NOT NULL, at TEXT NOT NULL, packed BLOB NOT NULL) STRICT;
+  CREATE TRIGGER IF NOT EXISTS attachment_is_not_changed BEFORE UPDATE ON attachment BEGIN SELECT RAISE(ABORT, 'an attachment is never changed'); END;
+  CREATE TRIGGER IF NOT EXISTS attachment_is_not_removed BEFORE DELETE ON attachment BEGIN SELECT RAISE(ABORT, 'an attachment is never taken away'); END;
+`;
 
 /** Sets what a connection that writes needs: write-ahead log, a sync at every commit, a large cache, later checkpoints. */
 export function tuneWriter(db: Database): void {
@@ -46,7 +52,7 @@ export function tuneReader(db: Database): void {
  */
 export function layOut(db: Database, file: string): void {
   const found = { id: db.pragma('application_id', { simple: true }), layout: db.pragma('user_version', { simple: true }) };
-  if (found.id === applicationId && found.layout === layout) return;
+  if (found.id === applicationId && found.layout === layout) return void db.transaction(() => db.exec(addedTables)).immediate();
   const isEmpty = db.prepare('SELECT 1 FROM sqlite_master').get() === undefined;
   if (!isEmpty || found.id !== 0) {
     const what = found.id === applicationId ? `a journal of layout ${String(found.layout)}; this release reads layout ${layout}` : 'not a journal';
@@ -54,6 +60,7 @@ export function layOut(db: Database, file: string): void {
   }
   db.transaction(() => {
     db.exec(tables);
+    db.exec(addedTables);
     db.pragma(`application_id = ${applicationId}`);
     db.pragma(`user_version = ${layout}`);
   }).immediate();

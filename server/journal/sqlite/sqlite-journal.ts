@@ -1,5 +1,6 @@
 import { rename, rm } from 'node:fs/promises';
 import type { Database } from 'better-sqlite3';
+import type { AttachmentStore } from '../attachment-store.ts';
 import type { Entry, Head, HeadsDigest, Journal, Receipt, StoredSlip, Verification } from '../journal.ts';
 import { digestOfHeads } from '../heads-digest.ts';
 import { JournalFault } from '../journal-fault.ts';
@@ -34,6 +35,7 @@ export interface SqliteParts {
   readonly schemaOf: (type: string) => number;
   readonly pins: PinVault;
   readonly keys: KeyStore;
+  readonly attachments: AttachmentStore;
   readonly unlock: () => void;
 }
 
@@ -43,6 +45,7 @@ export class SqliteJournal implements Journal {
   readonly reader: Database;
   readonly pins: PinVault;
   readonly keys: KeyStore;
+  readonly attachments: AttachmentStore;
   readonly #parts: SqliteParts;
   #waiting: Waiting[] = [];
   #scheduled = false;
@@ -53,6 +56,7 @@ export class SqliteJournal implements Journal {
     this.reader = parts.reader;
     this.pins = parts.pins;
     this.keys = parts.keys;
+    this.attachments = parts.attachments;
   }
 
   async append(entry: Entry): Promise<Receipt> {
@@ -103,7 +107,7 @@ export class SqliteJournal implements Journal {
   }
 
   /**
-   * Copies the whole file, PINs' hashes and keys included, to `toFile` while work goes on. The copy appears under its name only
+   * Copies the whole file, attachments, PINs' hashes and keys included, to `toFile` while work goes on. The copy appears under its name only
    * when it is whole.
    */
   async backup(toFile: string): Promise<void> {

@@ -7,20 +7,30 @@ import { refuse, requireFitId } from '../pen.ts';
 import { planInForce, routeOf } from '../plan/in-force.ts';
 import { streamName } from '../stream.ts';
 import { requireFree, requireUpstreamFree } from '../upstream.ts';
+import { attachFurnaceLog } from './attach-furnace-log.ts';
 import type { ChargeMember } from './charge.ts';
-import type { ChargeOwnCommand } from './commands.ts';
+import type { ChargeOwnCommand, OpenCharge } from './commands.ts';
+import { placedOn } from './placed-on.ts';
 
-/** Opens a furnace or coating charge and places its member lots in it. Each must have come to this gate, be free, and be of the charge's grade or coating. */
 export function decideCharge(pen: Pen, command: ChargeOwnCommand): void {
   pen.requireRole(command.type);
+  switch (command.type) {
+    case 'openCharge': return openCharge(pen, command);
+    case 'attachFurnaceLog': return attachFurnaceLog(pen, command);
+  }
+}
+
+/** Opens a furnace or coating charge and places its member lots in it. Each must have come to this gate, be free, and be of the charge's grade or coating. */
+function openCharge(pen: Pen, command: OpenCharge): void {
   requireFitId('charge', command.charge);
   const stream = streamName(command.kind, command.charge);
   if (pen.state(stream) !== null) refuse({ code: 'alreadyThere', what: 'charge', id: command.charge });
   const specification = specificationOf(pen, command.kind, command.specification);
   const { plan, planVersion } = planInForce(pen, specification.plan, command.kind);
   if (command.members.length === 0) refuse({ code: 'notFound', what: 'lot', id: '' });
-  const gates = new Map<string, string>();
-  const members: ChargeMember[] = command.members.map(({ lot: id, places }) => {
+  const gates = new Map<string, { readonly id: string; readonly attempt: number }>();
+  const joining = command.members.map((placed): ChargeMember => {
+    const { lot: id } = placed;
     if (gates.has(id)) refuse({ code: 'lotIsInCharge', lot: id, charge: command.charge });
     const lot = pen.lot(id);
     requireFree(lot);
@@ -34,12 +44,19 @@ export function decideCharge(pen: Pen, command: ChargeOwnCommand): void {
     requireBoxesVoided(lot);
     const pieces = remainingPieces(lot.balance);
     if (pieces < 1) refuse({ code: 'notEnoughPieces', wanted: 1, remaining: pieces });
-    gates.set(id, next.id);
-    return { lot: id, pieces, places };
+    gates.set(id, { id: next.id, attempt: next.attempt });
+    const cameBefore = lot.charges.some((link) => link.gate === next.id && !link.current);
+    return { lot: id, pieces, places: placed.places, ...(placed.cells === undefined ? {} : { cells: placed.cells }), ...(cameBefore ? { again: AGAIN[command.kind] } : {}) };
   });
-  pen.write(stream, { type: 'chargeOpened', charge: command.charge, kind: command.kind, specification: { id: specification.id, name: specification.name }, plan: specification.plan, planVersion, route: routeOf(plan), programme: command.programme, equipment: command.equipment, members, demo: isDemo(pen) });
-  for (const { lot, places } of members) pen.write(streamName('lot', lot), { type: 'chargeJoined', charge: stream, gate: gates.get(lot) ?? '', places });
+  const { map, members } = placedOn(pen, command, joining);
+  pen.write(stream, { type: 'chargeOpened', charge: command.charge, kind: command.kind, specification: { id: specification.id, name: specification.name }, plan: specification.plan, planVersion, route: routeOf(plan), programme: command.programme, equipment: command.equipment, ...(map === null ? {} : { map }), members, demo: isDemo(pen) });
+  for (const { lot, places, cells, again } of members) {
+    const gate = gates.get(lot);
+    pen.write(streamName('lot', lot), { type: 'chargeJoined', charge: stream, gate: gate?.id ?? '', places, ...(cells === undefined ? {} : { cells }), ...(again === undefined ? {} : { again: { how: again, earlierAttempts: gate?.attempt ?? 0 } }) });
+  }
 }
+
+const AGAIN = { furnace: 'reSinter', coating: 'recoat' } as const;
 
 function specificationOf(pen: Pen, kind: 'furnace' | 'coating', id: string): { readonly id: string; readonly name: string; readonly plan: string } {
   if (kind === 'furnace') {

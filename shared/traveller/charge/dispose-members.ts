@@ -1,5 +1,5 @@
 import { remainingPieces } from '../piece-balance/piece-balance.ts';
-import type { Disposition, Hold } from '../gate/hold.ts';
+import type { Disposition, Hold, SomeMembers } from '../gate/hold.ts';
 import { nextHold } from '../gate/give-verdict.ts';
 import { isOfVerdict } from '../gate/hold.ts';
 import { standingBoxes } from '../lot/lot.ts';
@@ -17,23 +17,34 @@ import { standForMembers } from './stand-for-members.ts';
 export function disposeMembers(pen: Pen, stream: string, { cause }: Hold, disposition: Disposition, signature: Signature): void {
   const source = pen.subject(stream);
   if (source.kind === 'lot' || !isOfVerdict(cause)) return;
-  const again = disposition.kind === 'reSinter' || disposition.kind === 'recoat';
-  if (!again && source.gates.some(({ status }) => status === 'rejected')) return;
+  const some = disposition.kind === 'reSinter' || disposition.kind === 'recoat' ? disposition.some : undefined;
+  const again = (disposition.kind === 'reSinter' || disposition.kind === 'recoat') && some === undefined;
+  const others = source.gates.some(({ status }) => status === 'rejected');
+  if (!again && some === undefined && others) return;
   for (const { lot, gate } of restingOn(pen, source)) {
     const hold = lot.holds.find((each) => each.lifted === null && each.cause.by === 'charge' && each.cause.charge === stream && each.cause.gate === gate);
     if (hold === undefined) continue;
-    switch (disposition.kind) {
+    const leaves = some === undefined || some.lots.includes(lot.charges.findLast(({ charge }) => charge === stream)?.member ?? lot.id);
+    // Those that stay go by what was decided about the rest; while another gate of the charge stands rejected they stay held.
+    if (!leaves && others) continue;
+    const own: Disposition = leaves ? disposition : restOf(some);
+    switch (own.kind) {
       case 'concession': case 'retest': case 'rework': case 'reSinter': case 'recoat':
-        pen.write(lot.stream, { type: 'gateReopened', gate, from: stream, disposition: disposition.kind, statement: disposition.kind === 'concession' ? disposition.statement : null, hold: hold.id, signature });
+        pen.write(lot.stream, { type: 'gateReopened', gate, from: stream, disposition: own.kind, statement: own.kind === 'concession' ? own.statement : null, hold: hold.id, signature });
         break;
       case 'clear':
-        pen.write(lot.stream, { type: 'disposed', hold: hold.id, gate, disposition, reason: source.id, signature });
+        pen.write(lot.stream, { type: 'disposed', hold: hold.id, gate, disposition: own, reason: source.id, signature });
         break;
       case 'sort': case 'regrade': case 'scrap': case 'return':
         break;
     }
   }
-  if (disposition.kind === 'concession') standForMembers(pen, stream, true);
+  if (disposition.kind === 'concession' || (some?.rest.by === 'concession' && !others)) standForMembers(pen, stream, true);
+}
+
+/** What is decided about the members that stay in the charge. */
+function restOf({ rest }: SomeMembers): Disposition {
+  return rest.by === 'retest' ? { kind: 'retest' } : { kind: 'concession', statement: rest.statement };
 }
 
 /** Powder that is scrapped or returned puts every blend it went into, and every lot made of it or them and still here, on hold: an engineer decides about each. */

@@ -8,7 +8,7 @@ interface AtCharacteristic extends AtGate { readonly characteristic: string }
 
 export interface OpenGate extends AtGate { readonly type: 'openGate' }
 /** `value` a number for a measured characteristic, a rating for a graded one, true or false for a confirmed one. Null where `inputs` give it. */
-export interface TakeReading extends AtCharacteristic { readonly type: 'takeReading'; readonly ordinal: number; readonly value: number | string | boolean | null; readonly inputs?: ReadingInputs; readonly gauge?: string; /** An unlikely value was questioned, and the person says it is right. */ readonly sure?: boolean }
+export interface TakeReading extends AtCharacteristic { readonly type: 'takeReading'; readonly ordinal: number; readonly value: number | string | boolean | null; readonly inputs?: ReadingInputs; readonly gauge?: string; /** An unlikely value was questioned, and the person says it is right. */ readonly sure?: boolean; /** Why a confirmation is given although the log behind it says otherwise or is missing. */ readonly despite?: string }
 /** A block of weights of every piece, in the order made. */
 export interface TakeWeights extends AtCharacteristic { readonly type: 'takeWeights'; readonly fromPiece: number; readonly values: readonly number[]; readonly gauge?: string }
 export interface RecordFinding extends AtCharacteristic { readonly type: 'recordFinding'; readonly code: string; readonly pieces: number; readonly ordinals?: readonly number[] }

@@ -8,7 +8,7 @@ import { disposeMembers, holdMadeOf } from '../charge/dispose-members.ts';
 import { streamName } from '../stream.ts';
 import type { CommonCommand, DisposeHold } from './commands.ts';
 import { nextHold } from './give-verdict.ts';
-import type { DispositionKind, Hold } from './hold.ts';
+import type { Disposition, DispositionKind, Hold, SomeMembers } from './hold.ts';
 import { isOfVerdict } from './hold.ts';
 
 /** Decides holds, dispositions and notes on any subject. */
@@ -56,14 +56,33 @@ function dispose(pen: Pen, subject: Subject, command: DisposeHold): void {
   const { disposition } = command;
   if (!possible.includes(disposition.kind)) refuse({ code: 'dispositionNotForThis', disposition: disposition.kind, possible });
   if (disposition.kind === 'concession' && disposition.statement.trim() === '') refuse({ code: 'reasonMissing', command: 'concession' });
+  if (disposition.kind === 'reSinter' || disposition.kind === 'recoat') requireSomeFit(subject, disposition.some);
   if (disposition.kind === 'rework' && disposition.instruction.trim() === '') refuse({ code: 'reasonMissing', command: 'rework' });
   if (subject.kind === 'lot' && !LEAVES_BOXES.includes(disposition.kind)) requireBoxesVoided(subject);
-  const signature = pen.signature(command.type, disposition.kind === 'concession' ? 'concessionGrantedBy' : 'disposedBy');
+  const signature = pen.signature(command.type, grantsConcession(disposition) ? 'concessionGrantedBy' : 'disposedBy');
   const gate = isOfVerdict(hold.cause) ? hold.cause.gate : null;
   const regraded = disposition.kind === 'regrade' && subject.kind === 'lot' ? regradedLot(pen, subject, disposition.toProduct) : undefined;
   pen.write(subject.stream, { type: 'disposed', hold: hold.id, gate, disposition, reason: command.reason, signature, ...(regraded === undefined ? {} : { regraded }) });
   disposeMembers(pen, subject.stream, hold, disposition, signature);
   if (subject.kind === 'batch' && (disposition.kind === 'scrap' || disposition.kind === 'return')) holdMadeOf(pen, subject, command.reason);
+}
+
+/** True where something is accepted as it is: the whole subject, or the rest of a charge. */
+function grantsConcession(disposition: Disposition): boolean {
+  return disposition.kind === 'concession' || ((disposition.kind === 'reSinter' || disposition.kind === 'recoat') && disposition.some?.rest.by === 'concession');
+}
+
+/** Some members of a charge may be done again while the others stay: some, not all, and none that is not in it. */
+function requireSomeFit(subject: Subject, some: SomeMembers | undefined): void {
+  if (some === undefined) return;
+  const unfit = (why: 'notInCharge' | 'none' | 'all', lot = ''): never => refuse({ code: 'someMembersUnfit', charge: subject.id, why, lot });
+  if (subject.kind === 'lot' || subject.kind === 'batch') return unfit('notInCharge', some.lots[0] ?? subject.id);
+  const members = subject.members.filter(({ left }) => left !== true).map(({ lot }) => lot);
+  if (some.lots.length === 0) unfit('none');
+  const alien = some.lots.find((lot) => !members.includes(lot));
+  if (alien !== undefined) unfit('notInCharge', alien);
+  if (members.every((lot) => some.lots.includes(lot))) unfit('all');
+  if (some.rest.by === 'concession' && some.rest.statement.trim() === '') refuse({ code: 'reasonMissing', command: 'concession' });
 }
 
 /** Stream of a subject named by a command that speaks of a lot by its number. */

@@ -13,6 +13,7 @@ import { layersRead } from './crater-layers.ts';
 import { doneSoFar, isSequential, nonconformingPieces } from './class-outcome.ts';
 import { isLookDue, nextLook } from './next-look.ts';
 import { ownEnd, samplingStanding } from './sampling-standing.ts';
+import { logBehind } from '../charge/require-log.ts';
 import { restingOn } from '../charge/resting-on.ts';
 import { stateDemand } from './state-demand.ts';
 import { giveVerdict, reviseVerdict } from './give-verdict.ts';
@@ -68,7 +69,7 @@ function lotSizeOf(subject: Subject): number {
   switch (subject.kind) {
     case 'lot': return remainingPieces(subject.balance);
     case 'batch': return subject.barrels;
-    case 'furnace': case 'coating': return subject.members.reduce((sum, { pieces }) => sum + pieces, 0);
+    case 'furnace': case 'coating': return subject.members.reduce((sum, { pieces, left }) => (left === true ? sum : sum + pieces), 0);
   }
 }
 
@@ -113,10 +114,14 @@ function takeReading(pen: Pen, subject: Subject, gate: GateRecord, work: Charact
   const gauge = gaugeAtHand(pen, command.gauge);
   const value = readValue(characteristic, command, gauge);
   const used = characteristic.kind === 'measured' ? gaugeUsed(characteristic, gauge, takenAt(pen)) : undefined;
+  const despite = (command.despite ?? '').trim();
+  const log = logBehind(subject, characteristic, value, despite);
+  const isDespite = characteristic.kind === 'confirmed' && characteristic.backedBy !== undefined && value === true && log?.within !== true;
   const layers = layersRead(gate, characteristic, command.inputs, command.sure);
   for (const each of [{ characteristic: characteristic.id, value }, ...layers]) pen.write(subject.stream, {
     type: 'readingTaken', gate: gate.id, ...each, ordinal: command.ordinal,
     ...(command.inputs === undefined ? {} : { inputs: command.inputs }), ...(used === undefined ? {} : { gauge: used }), ...waited(pen), ...(command.sure === true ? { sure: true as const } : {}),
+    ...(log === undefined ? {} : { log }), ...(isDespite ? { despite } : {}),
   });
 }
 
@@ -197,6 +202,7 @@ function correctReading(pen: Pen, subject: Subject, gate: GateRecord, work: Char
   if (!measuredAgain && gauge !== null) requireTrusted(gauge);
   const used = measuredAgain && characteristic.kind === 'measured' ? gaugeUsed(characteristic, gauge, takenAt(pen)) : undefined;
   const to = readValue(characteristic, command, gauge);
+  logBehind(subject, characteristic, to, command.reason);
   if (to === reading.value && used === undefined && JSON.stringify(command.inputs ?? null) === JSON.stringify(reading.inputs)) refuse({ code: 'nothingChanged', what: characteristic.name });
   const corrected = { type: 'readingCorrected' as const, gate: gate.id, ordinal: command.ordinal, ...(command.inputs === undefined ? {} : { inputs: command.inputs }), ...(used === undefined ? {} : { gauge: used }), reason: command.reason };
   const layers = layersRead(gate, characteristic, command.inputs, command.sure);

@@ -2,6 +2,7 @@ import type { Slip } from '../slip.ts';
 import type { Concession, CorrectionNote, SubjectCommon } from '../lot/lot.ts';
 import { evolveGates, withGate } from './evolve-gates.ts';
 import { evolveHolds } from './evolve-holds.ts';
+import type { Disposition } from './hold.ts';
 import type { CommonSlip, GateSlip } from './slips.ts';
 import type { GateRecord } from './work.ts';
 
@@ -37,16 +38,25 @@ export function evolveCommon<S extends SubjectCommon & { readonly concessions: r
   const next = { ...moved(subject, slip), holds: evolveHolds(subject.holds, slip) };
   const { body } = slip;
   if (body.type !== 'disposed') return next;
-  const gates = body.gate === null ? next.gates : withGate(next.gates, body.gate, (gate) => afterDisposition(gate, body.disposition.kind));
-  if (body.disposition.kind !== 'concession') return { ...next, gates };
-  return { ...next, gates, concessions: [...next.concessions, { gate: body.gate, statement: body.disposition.statement, signature: body.signature, from: null }] };
+  const { disposition } = body;
+  const gates = body.gate === null ? next.gates : withGate(next.gates, body.gate, (gate) => afterDisposition(gate, disposition));
+  const statement = concededBy(disposition);
+  if (statement === null) return { ...next, gates };
+  return { ...next, gates, concessions: [...next.concessions, { gate: body.gate, statement, signature: body.signature, from: null }] };
 }
 
-function afterDisposition(gate: GateRecord, kind: Extract<CommonSlip, { type: 'disposed' }>['disposition']['kind']): GateRecord {
-  switch (kind) {
+/** What is accepted as it is, in words: of the subject, or of the members that stay in a charge; null where nothing is. */
+function concededBy(disposition: Disposition): string | null {
+  if (disposition.kind === 'concession') return disposition.statement;
+  const rest = disposition.kind === 'reSinter' || disposition.kind === 'recoat' ? disposition.some?.rest : undefined;
+  return rest?.by === 'concession' ? rest.statement : null;
+}
+
+function afterDisposition(gate: GateRecord, disposition: Disposition): GateRecord {
+  if (concededBy(disposition) !== null) return { ...gate, status: 'conceded' };
+  switch (disposition.kind) {
     case 'sort': return { ...gate, status: 'sorting' };
     case 'rework': case 'retest': case 'reSinter': case 'recoat': case 'regrade': return { ...gate, status: 'waiting', original: false };
-    case 'concession': return { ...gate, status: 'conceded' };
-    case 'scrap': case 'return': case 'clear': return gate;
+    case 'concession': case 'scrap': case 'return': case 'clear': return gate;
   }
 }

@@ -59,7 +59,7 @@ function evolveGate(gate: GateRecord, slip: Slip<GateSlip>): GateRecord {
     case 'gateOpened':
       return { ...gate, status: 'open', attempt: body.attempt, original: body.original, plan: body.gate, ...(body.cautions === undefined ? {} : { cautions: body.cautions }), lotSize: body.lotSize, seed: body.seed, work: body.demands.map((demand) => ({ demand, readings: [], findings: [], looks: [], weights: null, samples: [], looked: null, workers: [], ...callsFrom(demand, body.demands, at) })) };
     case 'readingTaken':
-      return withWork(gate, by, body.characteristic, (work) => ({ ...work, readings: [...work.readings, { ordinal: body.ordinal, value: body.value, inputs: body.inputs ?? null, gauge: body.gauge ?? null, by, at, slip: version, first: null }] }));
+      return withWork(gate, by, body.characteristic, (work) => ({ ...work, readings: [...work.readings, { ordinal: body.ordinal, value: body.value, inputs: body.inputs ?? null, gauge: body.gauge ?? null, by, at, slip: version, first: null, ...(body.log === undefined ? {} : { log: body.log }), ...(body.despite === undefined ? {} : { despite: body.despite }) }] }));
     case 'weightsTaken':
       return made(body, at, withWork(gate, by, body.characteristic, (work) => ({
         ...work,

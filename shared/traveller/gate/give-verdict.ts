@@ -6,12 +6,14 @@ import type { Pen } from '../pen.ts';
 import { countForSwitching, recountForSwitching } from '../switching-state/count-lot.ts';
 import { countForSkipping, recountForSkipping } from '../skip-lot/passed-over.ts';
 import { carryFactors } from '../powder-batch/carry-factors.ts';
+import { failedPositions } from '../charge/failed-positions.ts';
 import { standForMembers, standForParts } from '../charge/stand-for-members.ts';
 import { addChartPoints, reviseChartPoints } from '../chart/add-points.ts';
 import { gateOf } from './decide-gate.ts';
 import { isOfVerdict } from './hold.ts';
 import { judgeGate } from './judge.ts';
 import type { Verdict } from './verdict.ts';
+import type { GateRecord } from './work.ts';
 
 /** Gives the gate's verdict when the last entry asked for is in; otherwise does nothing. All that follows from it goes into the same commit. */
 export function giveVerdict(pen: Pen, stream: string, gateId: string): void {
@@ -19,7 +21,7 @@ export function giveVerdict(pen: Pen, stream: string, gateId: string): void {
   const gate = gateOf(subject, gateId);
   const verdict = gate.status === 'open' ? judgeGate(gate) : null;
   if (verdict === null) return;
-  const whole = { ...verdict, workers: withPresent(verdict.workers, pen) };
+  const whole = withPositions(subject, gate, { ...verdict, workers: withPresent(verdict.workers, pen) });
   pen.write(stream, { type: 'verdictGiven', gate: gateId, verdict: whole });
   bookPieces(pen, subject, gateId, whole);
   if (!whole.accepted) holdForVerdict(pen, stream, gateId, gate.name);
@@ -44,7 +46,7 @@ export function reviseVerdict(pen: Pen, stream: string, gateId: string, why: str
   const judged = judgeGate(gate);
   if (judged === null) return;
   // The same inspection as before: a decision on the hold may have made the next one a re-inspection, but not this one.
-  const verdict = { ...judged, original: before.verdict.original, workers: withPresent([...before.verdict.workers, ...judged.workers], pen) };
+  const verdict = withPositions(pen.subject(stream), gate, { ...judged, original: before.verdict.original, workers: withPresent([...before.verdict.workers, ...judged.workers], pen) });
   pen.write(stream, { type: 'verdictRevised', gate: gateId, verdict, why });
   if (!verdict.accepted && gate.status === 'accepted' && !standsHeldAt(pen.subject(stream), gateId)) holdForVerdict(pen, stream, gateId, gate.name);
   if (verdict.original) recountForSwitching(pen, stream, gateId);
@@ -54,6 +56,13 @@ export function reviseVerdict(pen: Pen, stream: string, gateId: string, why: str
   standForParts(pen, stream, gateId);
   reviseChartPoints(pen, stream, gate, verdict, why);
   carryOn(pen, stream);
+}
+
+/** The verdict of a charge names the positions that failed and what lay near them. */
+function withPositions(subject: Subject, gate: GateRecord, verdict: Verdict): Verdict {
+  if (subject.kind === 'lot' || subject.kind === 'batch' || verdict.accepted) return verdict;
+  const failed = failedPositions(subject, gate, verdict.results);
+  return failed.length === 0 ? verdict : { ...verdict, failedPositions: failed };
 }
 
 function withPresent(workers: readonly string[], pen: Pen): string[] {

@@ -1,7 +1,9 @@
+import type { Nearness } from '../equipment/near.ts';
+
 /** Why a subject stands still. */
 export type HoldCause =
   | { readonly by: 'verdict'; readonly gate: string }
-  | { readonly by: 'charge'; readonly gate: string; readonly charge: string }
+  | { readonly by: 'charge'; readonly gate: string; readonly charge: string; /** Failed positions of the charge that the lot lay near; empty: none. Absent on older slips and where no position failed. */ readonly near?: readonly { readonly position: string; readonly how: Nearness }[] }
   /** A gauge that gave readings was found out of tolerance. */
   | { readonly by: 'recall'; readonly gauge: string; readonly recall: string }
   /** The weights of this characteristic drift, and the plan says that this holds. */
@@ -24,6 +26,9 @@ export interface Hold {
   readonly lifted: null | { readonly at: string; readonly by: string; readonly disposition: Disposition; readonly reason: string };
 }
 
+/** Of a charge: only these lots are done again; the others stay in it and are conceded or tested again. */
+export interface SomeMembers { readonly lots: readonly string[]; readonly rest: { readonly by: 'retest' } | { readonly by: 'concession'; readonly statement: string } }
+
 /** What an engineer may decide about a held subject. */
 export type Disposition =
   /** Look at every piece, take the bad ones out, then inspect again. */
@@ -31,8 +36,8 @@ export type Disposition =
   | { readonly kind: 'rework'; readonly instruction: string }
   /** Test again on a new sample, for a reason written beforehand. */
   | { readonly kind: 'retest' }
-  | { readonly kind: 'reSinter' }
-  | { readonly kind: 'recoat' }
+  | { readonly kind: 'reSinter'; readonly some?: SomeMembers }
+  | { readonly kind: 'recoat'; readonly some?: SomeMembers }
   /** Accept as it is, limited and stated on the certificate. */
   | { readonly kind: 'concession'; readonly statement: string }
   | { readonly kind: 'regrade'; readonly toProduct: string }

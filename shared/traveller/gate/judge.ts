@@ -71,7 +71,11 @@ function detailOf(work: CharacteristicWork): ResultDetail {
       const worst = work.readings.map(({ value }) => String(value)).reduce((a, b) => (scale.indexOf(a) >= scale.indexOf(b) ? a : b));
       return { by: 'grade', n: work.readings.length, worst, worstAccepted };
     }
-    case 'once': return { by: 'once', statement: characteristic.kind === 'confirmed' ? characteristic.statement : '', confirmed: work.readings.every(({ value }) => value === true) };
+    case 'once': {
+      const { log, despite } = work.readings.at(-1) ?? {};
+      const confirmed = work.readings.every(({ value }) => value === true);
+      return { by: 'once', statement: characteristic.kind === 'confirmed' ? characteristic.statement : '', confirmed, ...(log === undefined ? {} : { log }), ...(despite === undefined || !confirmed ? {} : { despite }) };
+    }
   }
 }
 

@@ -3,6 +3,7 @@ import type { CautionShown } from '../caution/slips.ts';
 import type { ChartSignalled } from '../chart/slips.ts';
 import type { Crossing, DriftSide } from '../../metrology/drift/index.ts';
 import type { FindingClass } from '../plan/characteristic.ts';
+import type { RestsOnLog } from '../charge/require-log.ts';
 import type { GatePlan } from '../plan/gate-plan.ts';
 import type { Signature } from '../stamp.ts';
 import type { Demand } from './demand.ts';
@@ -26,7 +27,7 @@ export interface GaugeUsed { readonly id: string; /** Coverage factor k of U; 2 
 /** What happens while a gate is worked, on whichever subject. */
 export type GateSlip =
   | { readonly type: 'gateOpened'; readonly gate: GatePlan; readonly attempt: number; /** False for a re-inspection, which does not count for switching. */ readonly original: boolean; readonly lotSize: number; readonly seed: string; readonly demands: readonly Demand[]; /** What whoever works here is reminded of. Absent on older slips. */ readonly cautions?: readonly CautionShown[] }
-  | { readonly type: 'readingTaken'; readonly gate: string; readonly characteristic: string; readonly ordinal: number; readonly value: number | string | boolean; readonly inputs?: ReadingInputs; readonly gauge?: GaugeUsed; /** When it was read, where the entry waited at the bench for the network. */ readonly takenAt?: string; /** The person was asked whether so unlikely a value is right, and said yes. */ readonly sure?: true }
+  | { readonly type: 'readingTaken'; readonly gate: string; readonly characteristic: string; readonly ordinal: number; readonly value: number | string | boolean; readonly inputs?: ReadingInputs; readonly gauge?: GaugeUsed; /** When it was read, where the entry waited at the bench for the network. */ readonly takenAt?: string; /** The person was asked whether so unlikely a value is right, and said yes. */ readonly sure?: true; /** The log a confirmation rests on. */ readonly log?: RestsOnLog; /** Why it is confirmed although the log says otherwise or is missing. */ readonly despite?: string }
   | { readonly type: 'weightsTaken'; readonly gate: string; readonly characteristic: string; readonly fromPiece: number; readonly values: readonly number[]; /** Of these, outside the limits and so ejected. */ readonly outside: number; readonly gauge?: GaugeUsed; readonly takenAt?: string; /** Where a press's balance sent them: numbers of its own count, and how many before these it gave up for lost. */ readonly feed?: { readonly press: string; readonly fromSeq: number; readonly missing: number } }
   | { readonly type: 'driftAnnounced'; readonly gate: string; readonly characteristic: string; /** Which alarm of this stream, from 1. */ readonly alarm: number; readonly side: DriftSide; /** Piece at which the average left its limits. */ readonly piece: number; /** The average now. */ readonly mean: number; readonly target: number; /** The limit it runs towards; null where there is none. */ readonly limit: number | null; /** Null while no piece can be foretold. */ readonly predicted: Crossing | null }
   | { readonly type: 'driftEnded'; readonly gate: string; readonly characteristic: string; readonly alarm: number; readonly piece: number }

@@ -1,6 +1,8 @@
 import type { LotPlan } from '../../sampling/sequential/index.ts';
 import type { AttributesView, Normality, VariablesLotPlan, VariablesVerdict } from '../../sampling/variables/index.ts';
 import type { DecisionRule } from '../../metrology/decision-rules/index.ts';
+import type { FailedPosition } from '../charge/failed-positions.ts';
+import type { RestsOnLog } from '../charge/require-log.ts';
 import type { AcceptBy, FindingClass } from '../plan/characteristic.ts';
 
 /** Summary of the values a result rests on; `s` is null for fewer than two. */
@@ -28,7 +30,7 @@ export type ResultDetail =
   | { readonly by: 'everyPiece'; readonly summary: ValueSummary; readonly limits: JudgedLimits; readonly ejectAtMostPercent: number; /** Ejected, so no longer in the lot. */ readonly outside: number }
   | { readonly by: 'interval'; readonly looks: number; readonly looked: number; readonly found: number; /** Looks that nobody took in time, with the piece they fell due at. Absent where there is none. */ readonly missed?: readonly { readonly look: number; readonly piece: number }[] }
   | { readonly by: 'grade'; readonly n: number; readonly worst: string; readonly worstAccepted: string }
-  | { readonly by: 'once'; readonly statement: string; readonly confirmed: boolean };
+  | { readonly by: 'once'; readonly statement: string; readonly confirmed: boolean; /** The log it rests on, and why it was confirmed in spite of it; where there are such. */ readonly log?: RestsOnLog; readonly despite?: string };
 
 export interface CharacteristicResult {
   readonly characteristic: string;
@@ -50,4 +52,6 @@ export interface Verdict {
   readonly results: readonly CharacteristicResult[];
   /** Badges of all who gave readings or looks for it. */
   readonly workers: readonly string[];
+  /** Of a charge: the named positions that failed. Absent where none did, and on older slips. */
+  readonly failedPositions?: readonly FailedPosition[];
 }

@@ -1,6 +1,7 @@
 import type { DriftState } from '../../metrology/drift/index.ts';
 import type { Running } from '../../metrology/summary/index.ts';
 import type { CautionShown } from '../caution/slips.ts';
+import type { RestsOnLog } from '../charge/require-log.ts';
 import type { FindingClass } from '../plan/characteristic.ts';
 import type { GatePlan } from '../plan/gate-plan.ts';
 import type { SubjectKind } from '../stream.ts';
@@ -8,7 +9,7 @@ import type { Demand } from './demand.ts';
 import type { GaugeUsed, ReadingInputs } from './slips.ts';
 import type { CharacteristicResult, Verdict } from './verdict.ts';
 
-export interface Reading { readonly ordinal: number; readonly value: number | string | boolean; readonly inputs: ReadingInputs | null; readonly gauge: GaugeUsed | null; readonly by: string; readonly at: string; /** Version of the slip. */ readonly slip: number; /** First entry, where it was corrected. */ readonly first: number | string | boolean | null }
+export interface Reading { readonly ordinal: number; readonly value: number | string | boolean; readonly inputs: ReadingInputs | null; readonly gauge: GaugeUsed | null; readonly by: string; readonly at: string; /** Version of the slip. */ readonly slip: number; /** First entry, where it was corrected. */ readonly first: number | string | boolean | null; readonly log?: RestsOnLog; readonly despite?: string }
 export interface Finding { readonly slip: number; readonly code: string; readonly class: FindingClass; readonly pieces: number; readonly ordinals: readonly number[]; readonly by: string; readonly withdrawn: boolean }
 export interface Look { readonly look: number; readonly looked: number; readonly found: number; readonly code: string | null; readonly by: string; readonly at: string }
 export interface Weights {

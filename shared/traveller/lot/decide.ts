@@ -135,7 +135,7 @@ function splitLot(pen: Pen, { lot: id, into, pieces, reason }: SplitLot): void {
     type: 'lotOpened', lot: into, product: lot.product, plan: lot.plan, planVersion: lot.planVersion, route: lot.gates.map(({ id: gate, name, workedOn, bench }) => ({ id: gate, name, workedOn, bench })),
     batch: lot.batch, quantity: pieces, trayCapacity: lot.trayCapacity, order: lot.order, press: lot.press, splitFrom: lot.id, demo: lot.demo,
   });
-  for (const { charge, gate, places, current } of lot.charges) if (current) pen.write(stream, { type: 'chargeJoined', charge, gate, places });
+  for (const { charge, gate, places, current, cells, again, member } of lot.charges) if (current) pen.write(stream, { type: 'chargeJoined', charge, gate, places, ...(cells === null ? {} : { cells }), ...(again === null ? {} : { again }), member });
   for (const gate of lot.gates) {
     const given = gate.verdicts.at(-1);
     if (given === undefined || !isPassed(gate)) continue;

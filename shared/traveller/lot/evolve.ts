@@ -55,7 +55,7 @@ function evolveOwn(lot: Lot, slip: Slip, body: Own): Lot {
     case 'lotOpened': throw new BrokenThread(`lot ${lot.id} was opened twice`);
     case 'pressTargetRevised': return { ...lot, press: body.press };
     case 'pressTargetOutdated': return { ...lot, pressOutdated: body.press };
-    case 'chargeJoined': return { ...lot, charges: [...lot.charges, { charge: body.charge, gate: body.gate, places: body.places, current: true }] };
+    case 'chargeJoined': return { ...lot, charges: [...lot.charges, { charge: body.charge, gate: body.gate, places: body.places, current: true, cells: body.cells ?? null, again: body.again ?? null, member: body.member ?? lot.id }] };
     case 'gateVerdictInherited':
       return {
         ...lot,

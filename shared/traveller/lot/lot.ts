@@ -4,6 +4,7 @@ import type { SinteredSizes } from '../catalogue/sintered-sizes.ts';
 import type { PowderFactor } from '../plan/powder-factor.ts';
 import type { BlendShare } from '../powder-batch/batch.ts';
 import type { PieceBalance } from '../piece-balance/piece-balance.ts';
+import type { Cell } from '../equipment/charge-map.ts';
 import type { Signature } from '../stamp.ts';
 import type { SubjectKind } from '../stream.ts';
 
@@ -56,6 +57,16 @@ export interface SubjectCommon {
   readonly ended: null | { readonly how: 'scrapped' | 'returned' | 'reprocessed'; readonly at: string };
 }
 
+/** How often a lot has come to the gate of a charge before, and why it came again. */
+export interface CameAgain { readonly how: 'reSinter' | 'recoat'; /** Attempts that were made at the gate before this charge. */ readonly earlierAttempts: number }
+/** A charge that a lot joined. */
+export interface ChargeLink {
+  readonly charge: string; readonly gate: string; readonly places: readonly string[]; /** False when a re-sinter or recoat took the lot out again. */ readonly current: boolean;
+  /** Null where the charge has no map. */ readonly cells: readonly Cell[] | null;
+  /** Null for a lot that came to the gate for the first time. */ readonly again: CameAgain | null;
+  /** The member of the charge that this lot is, or was split from. */ readonly member: string;
+}
+
 /** An insert lot: the fold of its traveller. */
 export interface Lot extends SubjectCommon {
   readonly kind: 'lot';
@@ -74,7 +85,7 @@ export interface Lot extends SubjectCommon {
   readonly splitFrom: string | null;
   readonly splitInto: readonly string[];
   /** Streams of the charges joined, latest last, with the gate each stands for. */
-  readonly charges: readonly { readonly charge: string; readonly gate: string; readonly places: readonly string[]; /** False when a re-sinter or recoat took the lot out again. */ readonly current: boolean }[];
+  readonly charges: readonly ChargeLink[];
   readonly concessions: readonly Concession[];
   readonly release: Release | null;
   readonly releases: number;

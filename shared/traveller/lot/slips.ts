@@ -1,7 +1,8 @@
 import type { CommonSlip, GateSlip } from '../gate/slips.ts';
 import type { Verdict } from '../gate/verdict.ts';
 import type { Signature } from '../stamp.ts';
-import type { LotProduct, PressTarget, RouteStep } from './lot.ts';
+import type { Cell } from '../equipment/charge-map.ts';
+import type { CameAgain, LotProduct, PressTarget, RouteStep } from './lot.ts';
 
 /** What has happened to an insert lot. */
 export type LotSlip = GateSlip | CommonSlip
@@ -10,7 +11,7 @@ export type LotSlip = GateSlip | CommonSlip
   | { readonly type: 'pressTargetRevised'; readonly press: PressTarget }
   /** Corrected powder, and the lot was pressed to the earlier target: this is what it would have been. */
   | { readonly type: 'pressTargetOutdated'; readonly press: PressTarget }
-  | { readonly type: 'chargeJoined'; readonly charge: string; readonly gate: string; readonly places: readonly string[] }
+  | { readonly type: 'chargeJoined'; readonly charge: string; readonly gate: string; readonly places: readonly string[]; /** Where the charge has a map. */ readonly cells?: readonly Cell[]; /** Where the lot had come to the gate before. */ readonly again?: CameAgain; /** The member of the charge that a part was split from. */ readonly member?: string }
   | { readonly type: 'gateVerdictInherited'; readonly gate: string; readonly from: string; readonly verdict: Verdict; readonly revised: boolean }
   | { readonly type: 'gateReopened'; readonly gate: string; readonly from: string; readonly disposition: 'retest' | 'reSinter' | 'recoat' | 'rework' | 'concession'; readonly statement: string | null; /** The hold lifted by it; null where a concession is taken along without one. */ readonly hold: string | null; readonly signature: Signature }
   | { readonly type: 'lotSorted'; readonly gate: string; readonly looked: number; readonly removed: readonly { readonly code: string; readonly pieces: number }[] }

@@ -158,6 +158,8 @@ export interface Graded extends Common {
 export interface Confirmed extends Common {
   readonly kind: 'confirmed';
   readonly statement: string;
+  /** What must bear a `yes` out; absent: the person's word alone. */
+  readonly backedBy?: 'furnaceLog';
   readonly sampling: OnceRule;
 }
 export type Characteristic = Measured | Counted | Graded | Confirmed;

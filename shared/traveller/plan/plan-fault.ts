@@ -4,4 +4,4 @@ export type PlanFault =
   | 'pressLimitsNotForLot' | 'everyPieceWorkedOut' | 'noLimit' | 'limitsCrossed' | 'plausibleEmpty' | 'guardedWorkedOut' | 'guardFactor' | 'codeTwice' | 'worstNotOnScale'
   | 'attributesNotForLot' | 'noAql' | 'attributesAql' | 'classWithoutAql' | 'variablesNotForLot' | 'variablesAql' | 'fixedTooFew' | 'barrelsElsewhere'
   | 'nonconformitiesAql' | 'skipLotCritical' | 'skipLotNumbers' | 'ownTable' | 'limitingQuality' | 'riskPoints' | 'noDesign' | 'variablesSides' | 'variablesForm'
-  | 'craterLayers' | 'layerOfCrater' | 'saturationEntry' | 'positionsElsewhere' | 'weighingNotForLot' | 'intervalNotForLot' | 'tooFewDecimals' | 'noThicknessLimits';
+  | 'craterLayers' | 'layerOfCrater' | 'saturationEntry' | 'positionsElsewhere' | 'weighingNotForLot' | 'intervalNotForLot' | 'tooFewDecimals' | 'logNotForFurnace' | 'noThicknessLimits';

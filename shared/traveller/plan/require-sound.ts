@@ -54,7 +54,7 @@ function faultOf(characteristic: Characteristic, plan: InspectionPlan): PlanFaul
     case 'positions': return (plan.appliesTo === 'furnace' || plan.appliesTo === 'coating') && sampling.positions.length >= 1 && sampling.each >= 1 ? null : 'positionsElsewhere';
     case 'everyPiece': return plan.appliesTo === 'lot' && sampling.ejectAtMostPercent >= 0 ? null : 'weighingNotForLot';
     case 'interval': return plan.appliesTo === 'lot' && sampling.everyPieces >= 1 && sampling.n >= 1 ? null : 'intervalNotForLot';
-    case 'once': return null;
+    case 'once': return characteristic.kind === 'confirmed' && characteristic.backedBy === 'furnaceLog' && plan.appliesTo !== 'furnace' ? 'logNotForFurnace' : null;
   }
 }
 

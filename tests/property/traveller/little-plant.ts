@@ -134,7 +134,7 @@ export function workThrough(plant: LittlePlant, stream: string, gate: string, va
   for (const { demand: { characteristic, n } } of works) for (let ordinal = 1; ordinal <= n; ordinal += 1) {
     const here = { subject: stream, gate, characteristic: characteristic.id, ordinal, type: 'takeReading' as const };
     const given = values[characteristic.id];
-    if (characteristic.kind === 'confirmed') plant.must({ ...here, value: given ?? true });
+    if (characteristic.kind === 'confirmed') plant.must({ ...here, value: given ?? true, despite: 'read on the recorder’s strip' });
     else if (characteristic.kind === 'graded') plant.must({ ...here, value: given ?? characteristic.scale[0] ?? '' });
     else if (characteristic.kind === 'measured' && characteristic.entry.how !== 'direct') {
       const inputs = inputsGiving(characteristic.entry, typeof given === 'number' ? given : characteristic.target ?? 0);

@@ -73,7 +73,7 @@ function subjectMoves(subject: Subject, a: number, b: number): Command[] {
       } else {
         const ordinal = readings.length < n ? Array.from({ length: n }, (_, at) => at + 1).find((each) => !readings.some((reading) => reading.ordinal === each)) ?? 1 : 1 + (b % n);
         const off = b % 11 === 0;
-        if (characteristic.kind === 'confirmed') moves.push({ ...here, type: 'takeReading', ordinal, value: !off });
+        if (characteristic.kind === 'confirmed') moves.push({ ...here, type: 'takeReading', ordinal, value: !off, despite: b % 4 === 0 ? '' : 'read on the strip' });
         else if (characteristic.kind === 'graded') moves.push({ ...here, type: 'takeReading', ordinal, value: (off ? characteristic.scale.at(-1) : characteristic.scale[0]) ?? '' });
         else if (characteristic.kind === 'measured' && characteristic.entry.how === 'crater') moves.push({ ...here, type: 'takeReading', ordinal, value: null, inputs: { innerMm: 0.6, outerMm: off ? 2 : 1.34 }, gauge: 'CRA-44' });
         else if (characteristic.kind === 'measured') moves.push({ ...here, type: 'takeReading', ordinal, value: off ? (characteristic.upper ?? 1) : (characteristic.target ?? 1), sure: true, ...(characteristic.gaugeKind === null ? {} : { gauge: gaugeFor(characteristic.gaugeKind) }) });

@@ -32,7 +32,7 @@ it('what was not written has not happened: it is said so, later commands do not 
   const { journal } = plant.server;
   const left = { failures: 0 };
   const faults: unknown[] = [];
-  const door = new Door({ journal: failing(journal, left), vault: journal.pins, pins: new PinDesk(journal.pins), onFault: (fault) => faults.push(fault) });
+  const door = new Door({ journal: failing(journal, left), vault: journal.pins, attachments: journal.attachments, pins: new PinDesk(journal.pins), onFault: (fault) => faults.push(fault) });
   const note = (text: string) => ({ clientId: randomUUID(), bench: 'B', command: { type: 'addNote', subject: 'lot:L-1', text } });
   const giver = { badge: 'I-1' };
   const version = await journal.versionOf('lot:L-1');
@@ -49,7 +49,7 @@ it('what was not written has not happened: it is said so, later commands do not 
 it('a refusal does not rest on an entry that then came to nothing', async () => {
   const { journal } = plant.server;
   const left = { failures: 0 };
-  const door = new Door({ journal: failing(journal, left), vault: journal.pins, pins: new PinDesk(journal.pins), onFault: () => undefined });
+  const door = new Door({ journal: failing(journal, left), vault: journal.pins, attachments: journal.attachments, pins: new PinDesk(journal.pins), onFault: () => undefined });
   const giver = { badge: 'I-1' };
   const give = (command: unknown) => door.give({ clientId: randomUUID(), bench: 'B', command }, giver);
   const at = { subject: 'lot:L-1', gate: 'dimensions' };

@@ -25,7 +25,7 @@ export function chainContract(here: () => Here): void {
         expect(slip.hash).toBe(slipHash({ ...slip, bodyText: JSON.stringify(slip.body) }));
         before = slip.hash;
       }
-      expect(await here().journal.verify()).toEqual({ slips: 10, streams: 2, firstBroken: null });
+      expect(await here().journal.verify()).toEqual({ slips: 10, streams: 2, firstBroken: null, attachments: 0, brokenAttachment: null });
     });
 
     it('holds over more slips than one page, while others are being added', async () => {
@@ -33,7 +33,7 @@ export function chainContract(here: () => Here): void {
       await here().journal.append(entryOf('c-1', [{ stream: 'lot L-1', expectedVersion: 0, bodies }]));
       const verifying = here().journal.verify();
       await here().journal.append(readingFor('lot L-2', 0));
-      expect(await verifying).toEqual({ slips: 2_501, streams: 2, firstBroken: null });
+      expect(await verifying).toEqual({ slips: 2_501, streams: 2, firstBroken: null, attachments: 0, brokenAttachment: null });
     });
 
     it.each([1, 3, 5])('names slip %i when its text was changed', async (version) => {

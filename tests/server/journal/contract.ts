@@ -224,7 +224,7 @@ export function journalContract(name: string, newPlace: () => Promise<Place>): v
         for (const written of [first, third]) expect(written).toMatchObject({ repeated: false });
         expect(await journal.versionOf('lot L-1')).toBe(3);
         expect(await journal.receiptFor('c-stale')).toBeNull();
-        expect(await journal.verify()).toEqual({ slips: 4, streams: 2, firstBroken: null });
+        expect(await journal.verify()).toEqual({ slips: 4, streams: 2, firstBroken: null, attachments: 0, brokenAttachment: null });
         expect((await journal.append(readingFor('lot L-1', 3))).slips[0]?.version).toBe(4);
       });
     });

@@ -58,7 +58,7 @@ describe('read models kept in the append’s own transaction', () => {
     expect(rows(journal.reader)).toHaveLength(2);
     expect(await journal.versionOf('lot L-2')).toBe(0);
     expect(await journal.receiptFor('c-bad')).toBeNull();
-    expect(await journal.verify()).toEqual({ slips: 2, streams: 1, firstBroken: null });
+    expect(await journal.verify()).toEqual({ slips: 2, streams: 1, firstBroken: null, attachments: 0, brokenAttachment: null });
   });
 
   it('hold the same after a rebuild as before it, whatever was entered', async () => {

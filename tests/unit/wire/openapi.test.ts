@@ -71,6 +71,8 @@ get /api/travellers/{kind}/{id}/traveller.pdf
 get /api/travellers/{kind}/{id}/traveller.json
 get /api/travellers/{kind}/{id}/traveller.csv
 get /api/travellers/{kind}/{id}/hold-tag.pdf
+post /api/attachments
+get /api/attachments/{digest}/file.csv
 post /api/certificates/verify`.split('\n');
 
 describe('the description of the interface', () => {
