@@ -99,7 +99,7 @@ export class GhLotStanding extends LitElement {
       <h2 id="certificate" tabindex="-1">${words.certificate} ${release.certificate}</h2>
       <ul class="lines">${release.signatures.map(({ name, role, at, meaning }) => html`<li>${words.releasedBy(name, labels.roles[role], showMoment(at), labels.signatureMeanings[meaning])}</li>`)}</ul>
       <div class="keys documents screen-only">
-        <a href="${path}.pdf" target="_blank" rel="noopener">${words.openPdf}</a> <a href="${path}.json" target="_blank" rel="noopener">${words.openData}</a>
+        <a href="${path}.pdf" target="_blank" rel="noopener">${words.openPdf}</a> <a href="${path}.pdf?drawing=1" target="_blank" rel="noopener">${words.openPdfWithDrawing}</a> <a href="${path}.json" target="_blank" rel="noopener">${words.openData}</a>
         <a href="/packing/${encodeURIComponent(lot.id)}">${words.packing}</a>
         ${mayGive('withdrawRelease', this.#session.value?.roles ?? []) ? html`<gh-button kind="grave" @click=${() => (this.sheet = 'withdraw')}>${words.withdraw}</gh-button>` : nothing}
       </div>

@@ -1,4 +1,5 @@
 import type { CertificateData } from '../../shared/wire/certificate-data.ts';
+import { certificateWords } from '../../shared/words/certificate.en.ts';
 import { certificatePdf } from '../documents/certificate/index.ts';
 import { holdTagPdf, type HoldTagData } from '../documents/hold-tag/index.ts';
 import { boxLabelPdf, type BoxLabelData, type LabelChoice } from '../documents/label/index.ts';
@@ -8,7 +9,7 @@ import { travellerSheetPdf, type PrintedSlip, type TravellerSheetAbout } from '.
 
 /** One PDF to be made, as plain data that can go to another thread. */
 export type PaintTask =
-  | { readonly what: 'certificate'; readonly data: CertificateData }
+  | { readonly what: 'certificate'; readonly data: CertificateData; readonly drawing: boolean }
   | { readonly what: 'holdTag'; readonly data: HoldTagData }
   | { readonly what: 'label'; readonly data: BoxLabelData; readonly choice: Pick<LabelChoice, 'size' | 'dpi'> }
   | { readonly what: 'plan'; readonly data: PlanSheetData }
@@ -18,7 +19,7 @@ export type PaintTask =
 /** Paints one. Never throws at once: what cannot be painted rejects. */
 export async function paintTask(task: PaintTask): Promise<Buffer> {
   switch (task.what) {
-    case 'certificate': return certificatePdf(task.data);
+    case 'certificate': return certificatePdf(task.data, certificateWords, { drawing: task.drawing });
     case 'holdTag': return holdTagPdf(task.data);
     case 'label': return boxLabelPdf(task.data, task.choice);
     case 'plan': return planSheetPdf(task.data);

@@ -6,7 +6,7 @@ import { words } from '../../shared/words/index.ts';
 import { nextGate, standingHolds } from '../../shared/traveller/index.ts';
 import type { Subject } from '../../shared/traveller/index.ts';
 import { piecesOf } from '../readmodels/standing.ts';
-import { refused, type Answer, type Paper } from './answer.ts';
+import { malformed, refused, type Answer, type Paper } from './answer.ts';
 import { labelChoice, labelOf } from './label-of.ts';
 import { NotPaintable, type Painter } from './paint.ts';
 import type { PaintTask } from './paint-task.ts';
@@ -33,9 +33,11 @@ export function paperReaders(painter: Painter): readonly PaperReader[] {
     }
   };
   return [
-    { path: '/api/lots/:id/certificate.pdf', type: pdf, summary: 'The sealed certificate of a released lot', paint: async ({ plant, params: { id = '' } }) => {
+    { path: '/api/lots/:id/certificate.pdf', type: pdf, query: { drawing: '`1`: with a last page that draws the product from its designation' }, summary: 'The sealed certificate of a released lot', paint: async ({ plant, params: { id = '' }, query }) => {
+      const drawing = query.get('drawing') ?? '0';
+      if (drawing !== '0' && drawing !== '1') return malformed('drawing', 'must be one of: 0, 1');
       const data = await plant.certificates.of(id);
-      return 'status' in data ? data : paint({ what: 'certificate', data }, `${data.certificate.number}.pdf`);
+      return 'status' in data ? data : paint({ what: 'certificate', data, drawing: drawing === '1' }, `${data.certificate.number}.pdf`);
     } },
     { path: '/api/lots/:id/boxes/:serial/label.pdf', type: pdf, query: labelQuery, summary: 'The printed label of a box', paint: (question) => label(question, false, (data, choice, serial) => paint({ what: 'label', data, choice }, `${serial}.pdf`)) },
     { path: '/api/lots/:id/boxes/:serial/label.png', type: 'image/png', query: labelQuery, summary: 'The printed label of a box, dot for dot', paint: (question) => label(question, false, (data, choice, serial) => ({ status: 200, bytes: boxLabelPng(data, choice), type: 'image/png', name: `${serial}.png` })) },

@@ -86,7 +86,7 @@ export const ENDPOINTS: readonly Endpoint[] = [
   { method: 'get', path: '/api/journal/verify', tag: 'plant', summary: 'Check the chain of the journal', answer: { schema: 'Verification' }, refuses: [403] },
   { method: 'get', path: '/api/health', tag: 'plant', summary: 'Is the server well', answer: { schema: 'Health' }, open: true, refuses: [] },
   { method: 'get', path: '/api/openapi.json', tag: 'plant', summary: 'This description', answer: { media: 'application/json' }, open: true, refuses: [] },
-  documentOf('/api/lots/{id}/certificate.pdf', 'application/pdf', 'The certificate of a released lot'),
+  documentOf('/api/lots/{id}/certificate.pdf', 'application/pdf', 'The certificate of a released lot', [{ name: 'drawing', meaning: '1: with a last page that draws the product from its designation', values: ['0', '1'] }]),
   { method: 'get', path: '/api/lots/{id}/certificate.json', tag: 'documents', summary: 'The certificate’s data, sealed', answer: { schema: 'Certificate' }, refuses: [404, 409] },
   documentOf('/api/lots/{id}/boxes/{serial}/label.pdf', 'application/pdf', 'The label of a box, as printed', labelQuery),
   documentOf('/api/lots/{id}/boxes/{serial}/label.png', 'image/png', 'The label of a box, in the printer’s dots', labelQuery),

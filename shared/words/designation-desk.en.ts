@@ -19,7 +19,7 @@ export const designationDeskWords = {
   drawing: {
     title: (text: string) => `Drawing of ${text}`, none: 'There is no drawing: the inscribed circle is not known.',
     note: 'To size but for hole and chip breaker, which the code names without dimensions. Left: plan with the inscribed circle. Right: section across it.',
-    described: (text: string, lines: string) => `Plan and section of ${text}. ${lines}.`, wiper: 'wiper', asDrawn: 'as drawn',
+    described: (text: string, lines: string) => `Plan and section of ${text}. ${lines}.`,
   },
   how: {
     ask: (name: string, shown: string) => `${name}: ${shown}. How?`, heading: (name: string) => `How? ${name}`,

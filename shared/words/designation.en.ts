@@ -1,4 +1,5 @@
-import type { ChipBreaker, DesignationEvidence, DesignationFault, DesignationPosition, DesignationProblem, Hole, LimitedSize, NotInHand, PositionMeaning, ShapeForm } from '../carbide/index.ts';
+import { CLEARANCES, insertDimensions } from '../carbide/index.ts';
+import type { ChipBreaker, DesignationEvidence, DesignationFault, DesignationPosition, DesignationProblem, DrawnDimension, Hole, InsertDesignation, LimitedSize, NotInHand, PositionMeaning, ShapeForm } from '../carbide/index.ts';
 import type { Format } from './format.ts';
 
 const forms: Readonly<Record<ShapeForm, string>> = {
@@ -56,6 +57,17 @@ export function meaningOf(meaning: PositionMeaning, format: Format): string {
     case 'chamfer': return `${mm(meaning.chamfer.widthMm, 2)} wide under ${degrees(meaning.chamfer.angleDeg)}`;
     case 'makersSign': return 'The maker’s own, such as a chip former';
   }
+}
+
+/** What stands beside each dimension line of the drawing: the letter and its size. @param chosenCircleMm as for insertDimensions */
+export function dimensionTexts(designation: InsertDesignation, format: Format, chosenCircleMm?: number): Readonly<Record<DrawnDimension, string>> {
+  const { inscribedCircle, edgeLengthMm, controlDimension, thickness, cornerRadius, includedAngleDeg } = insertDimensions(designation, chosenCircleMm);
+  const clearance = CLEARANCES[designation.clearance];
+  return {
+    d: `d ${inscribedCircle === null ? '–' : format.number(inscribedCircle.nominalMm)}`, m: `m ${controlDimension === null ? '–' : format.number(controlDimension.mm, 3)}`, l: `l ${edgeLengthMm === null ? '–' : format.number(edgeLengthMm, 1)}`,
+    s: `s ${format.number(thickness.nominalMm)}`, r: cornerRadius === null ? 'wiper' : `r ${format.number(cornerRadius.nominalMm)}`, angle: `ε ${includedAngleDeg === null ? '–' : `${format.number(includedAngleDeg)}°`}`,
+    clearance: `α ${clearance === null ? 'as drawn' : `${format.number(clearance)}°`}`,
+  };
 }
 
 const MOST_LISTED = 18;

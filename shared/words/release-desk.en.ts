@@ -106,7 +106,7 @@ export const releaseDeskWords = {
   coSignAgain: 'Enter the second releaser again',
   mayNot: 'Only a releaser signs here.',
   certificate: 'The certificate',
-  openPdf: 'Open the certificate (PDF)',
+  openPdf: 'Open the certificate (PDF)', openPdfWithDrawing: 'With the drawing on its last page (PDF)',
   openData: 'Its data (JSON)',
   verify: 'Verify it now',
   verifyFile: 'Verify a certificate file',

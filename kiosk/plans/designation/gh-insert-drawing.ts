@@ -1,10 +1,11 @@
 import { LitElement, css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { CLEARANCES, formatDesignation, insertDimensions, insertDrawing, INSERT_DRAWING, insertOutline } from '../../../shared/carbide/index.ts';
-import type { DrawnDimension, InsertDesignation } from '../../../shared/carbide/index.ts';
+import { formatDesignation, insertDrawing, INSERT_DRAWING, insertOutline } from '../../../shared/carbide/index.ts';
+import type { InsertDesignation } from '../../../shared/carbide/index.ts';
 import { designationDeskWords } from '../../../shared/words/designation-desk.en.ts';
-import { showFigure, showNumber } from '../../desk/show.ts';
+import { dimensionTexts } from '../../../shared/words/designation.en.ts';
 import { partStyles } from '../../parts/part-styles.ts';
+import { pageFormat } from '../rule-text.ts';
 
 const words = designationDeskWords.drawing;
 
@@ -31,7 +32,7 @@ export class GhInsertDrawing extends LitElement {
     const outline = insertOutline(designation, this.circle ?? undefined);
     if (outline === null) return html`<p>${words.none}</p>`;
     const marks = insertDrawing(outline);
-    const shown = dimensionTexts(designation, this.circle);
+    const shown = dimensionTexts(designation, pageFormat(), this.circle ?? undefined);
     const said = marks.flatMap((mark) => (mark.kind === 'text' ? [shown[mark.dimension]] : []));
     return html`<svg viewBox="0 0 ${INSERT_DRAWING.width} ${INSERT_DRAWING.height}" role="img" aria-label=${words.described(formatDesignation(designation), said.join(', '))}>
       ${marks.map((mark) => (mark.kind === 'path'
@@ -39,16 +40,6 @@ export class GhInsertDrawing extends LitElement {
         : svg`<text text-anchor=${mark.anchor} transform="translate(${mark.at.x} ${mark.at.y}) rotate(${mark.turnDeg})">${shown[mark.dimension]}</text>`))}
     </svg><p>${words.note}</p>`;
   }
-}
-
-/** What stands beside each dimension line: the letter and its size. */
-function dimensionTexts(designation: InsertDesignation, circle: number | null): Readonly<Record<DrawnDimension, string>> {
-  const { inscribedCircle, edgeLengthMm, controlDimension, thickness, cornerRadius, includedAngleDeg } = insertDimensions(designation, circle ?? undefined);
-  const clearance = CLEARANCES[designation.clearance];
-  return {
-    d: `d ${inscribedCircle === null ? '' : showFigure(inscribedCircle.nominalMm)}`, m: `m ${controlDimension === null ? '' : showNumber(controlDimension.mm, 3)}`, l: `l ${edgeLengthMm === null ? '' : showNumber(edgeLengthMm, 1)}`,
-    s: `s ${showFigure(thickness.nominalMm)}`, r: cornerRadius === null ? words.wiper : `r ${showFigure(cornerRadius.nominalMm)}`, angle: `ε ${showFigure(includedAngleDeg ?? 0)}°`, clearance: `α ${clearance === null ? words.asDrawn : `${showFigure(clearance)}°`}`,
-  };
 }
 
 declare global {

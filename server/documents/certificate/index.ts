@@ -4,6 +4,7 @@ import { Sheet } from '../sheet/sheet.ts';
 import { canonicalJson } from '../signing/canonical-json.ts';
 import { drawEnd } from './certificate-foot.ts';
 import { drawDemo, drawFacts, drawStatement, drawTitle } from './certificate-head.ts';
+import { drawDrawingPage } from './drawing-page.ts';
 import { drawGates } from './gate-table.ts';
 import { drawMeasured } from './measured-table.ts';
 
@@ -14,10 +15,11 @@ export const attachedName = 'data.json';
 
 /**
  * The certificate as a tagged PDF/A-3b of A4 pages, its sealed data attached. The same data makes the same bytes. Whether the lot may have a
- * certificate at all is asked before: see the traveller.
+ * certificate at all is asked before: see the traveller. With `drawing` a last page shows what the designation says, drawn and with its
+ * dimensions; the attached data stays the same.
  * @throws OutsideDomain when a text has a character the typeface lacks
  */
-export function certificatePdf(data: CertificateData, words: CertificateWords = certificateWords): Promise<Buffer> {
+export function certificatePdf(data: CertificateData, words: CertificateWords = certificateWords, { drawing = false }: { readonly drawing?: boolean } = {}): Promise<Buffer> {
   const { number, issuedOn } = data.certificate;
   const madeAt = new Date(`${issuedOn}T00:00:00Z`);
   const sheet = new Sheet({ title: words.documentTitle(number), language: data.language, madeAt, marginMm: 13 });
@@ -31,6 +33,7 @@ export function certificatePdf(data: CertificateData, words: CertificateWords = 
   drawGates(sheet, data, words);
   drawMeasured(sheet, data, words);
   drawEnd(sheet, data, words);
+  if (drawing) drawDrawingPage(sheet, data);
   return sheet.finish((page, of) => drawMargins(sheet, data, words, page, of));
 }
 

@@ -49,6 +49,14 @@ describe('a certificate', () => {
     for (const foreign of ['%PDF-1.7 nothing in it', 'not even a PDF', '{}']) expect(await verdictOn(Buffer.from(foreign))).toMatchObject({ verdict: 'notOurs' });
   });
 
+  it('has a drawing on its last page where that is asked for, and is as genuine as without', async () => {
+    const [plain, drawn] = [await bytes('/api/lots/L-1/certificate.pdf'), await bytes('/api/lots/L-1/certificate.pdf?drawing=1')];
+    expect(drawn.bytes.equals(plain.bytes)).toBe(false);
+    expect((await bytes('/api/lots/L-1/certificate.pdf?drawing=0')).bytes.equals(plain.bytes)).toBe(true);
+    expect(await verdictOn(drawn.bytes)).toEqual(await verdictOn(plain.bytes));
+    expect(refusalIn(await (await plant.as('packer')).get('/api/lots/L-1/certificate.pdf?drawing=please'))).toMatchObject({ code: 'malformed', problems: [{ where: 'drawing' }] });
+  });
+
   it('larger than a certificate can be is not looked at, and nothing at all is told so', async () => {
     const caller = new HttpCaller(plant.server.url);
     const tooLarge = await caller.send('POST', '/api/certificates/verify', new Uint8Array(6 * 1024 * 1024), { 'content-type': 'application/pdf' });
