@@ -12,6 +12,10 @@ import { Certificates } from './http/certificates.ts';
 import { Painter } from './http/paint.ts';
 import type { PersonAtDoor, Plant } from './http/plant.ts';
 import { StaticKiosk } from './http/static-kiosk.ts';
+import { DropFolder } from './feed/drop-folder.ts';
+import { LookClock } from './feed/look-clock.ts';
+import { PressFeeds } from './feed/press-feeds.ts';
+import { PressTokens } from './feed/press-tokens.ts';
 import { openSqliteJournal } from './journal/sqlite/open-sqlite-journal.ts';
 import type { SqliteJournal } from './journal/sqlite/sqlite-journal.ts';
 import { Live } from './live/live.ts';
@@ -36,8 +40,12 @@ export interface ServerOptions {
   /** Where the built kiosk is; found beside the server unless given. Null serves none. */
   readonly kioskFolder?: string | null;
   readonly sessions?: SessionsOptions;
+  /** Where balances drop files of weights; `drop` in the data folder unless given. Null watches none. */
+  readonly dropFolder?: string | null;
   /** The clock that entries are stamped by; the machine's own unless given. */
   readonly now?: () => Date;
+  /** How often the server looks for looks that fall due, and at the drop folder, ms. */
+  readonly lookEveryMs?: number;
   /** People of an invented plant, shown with their PINs before anyone signs on. */
   readonly demoPeople?: readonly PersonAtDoor[];
 }
@@ -56,20 +64,20 @@ export function journalFile(folder: string): string {
 }
 
 /** Opens the plant in a folder and answers for it. @throws JournalFault with a sentence for whoever starts it */
-export async function startServer({ folder, port, host, quiet = false, trustProxy = false, kioskFolder = builtKiosk(), sessions: sessionsOptions = {}, demoPeople = [], now = () => new Date() }: ServerOptions): Promise<RunningServer> {
+export async function startServer({ folder, port, host, quiet = false, trustProxy = false, kioskFolder = builtKiosk(), sessions: sessionsOptions = {}, demoPeople = [], dropFolder = join(folder, 'drop'), now = () => new Date(), lookEveryMs = 2_000 }: ServerOptions): Promise<RunningServer> {
   const log = pino({ level: quiet ? 'error' : 'info', redact: ['pin', '*.pin', 'token', '*.token', 'req.headers'] });
   const journal = await openSqliteJournal({ file: journalFile(folder), projections: [readModels] });
   try {
-    return await serve(journal, log, { port, host, trustProxy, kioskFolder, sessionsOptions, demoPeople, now });
+    return await serve(journal, log, { port, host, trustProxy, kioskFolder, sessionsOptions, demoPeople, dropFolder, now, lookEveryMs });
   } catch (fault) {
     await journal.close();
     throw fault;
   }
 }
 
-interface Serving { readonly port: number; readonly host: string; readonly trustProxy: boolean; readonly kioskFolder: string | null; readonly sessionsOptions: SessionsOptions; readonly demoPeople: readonly PersonAtDoor[]; readonly now: () => Date }
+interface Serving { readonly port: number; readonly host: string; readonly trustProxy: boolean; readonly kioskFolder: string | null; readonly sessionsOptions: SessionsOptions; readonly demoPeople: readonly PersonAtDoor[]; readonly dropFolder: string | null; readonly now: () => Date; readonly lookEveryMs: number }
 
-async function serve(journal: SqliteJournal, log: Logger, { port, host, trustProxy, kioskFolder, sessionsOptions, demoPeople, now }: Serving): Promise<RunningServer> {
+async function serve(journal: SqliteJournal, log: Logger, { port, host, trustProxy, kioskFolder, sessionsOptions, demoPeople, dropFolder, now, lookEveryMs }: Serving): Promise<RunningServer> {
   const onFault = (fault: unknown): void => log.error({ err: fault }, 'not written');
   const pins = new PinDesk(journal.pins);
   const door = new Door({ journal, vault: journal.pins, attachments: journal.attachments, pins, onFault, now });
@@ -80,7 +88,10 @@ async function serve(journal: SqliteJournal, log: Logger, { port, host, trustPro
   const { privateKey, publicKey } = await plantKey(journal.keys);
   const certificates = new Certificates({ states: door.states, keys: journal.keys, privateKey, publicKey, names: () => records.names() });
   const checkpoints = new Checkpoints(door, journal, privateKey);
-  const plant: Plant = { door, journal, lists, records, sessions, signOn, certificates, checkpoints, log, trustProxy, demoPeople };
+  const feeds = new PressFeeds(door, () => now().getTime());
+  const clock = new LookClock(door, lists, { now, everyMs: lookEveryMs });
+  const drop = dropFolder === null ? null : new DropFolder(dropFolder, feeds, lookEveryMs);
+  const plant: Plant = { feeds, pressTokens: new PressTokens(journal.keys), door, journal, lists, records, sessions, signOn, certificates, checkpoints, log, trustProxy, demoPeople };
   const painter = new Painter();
   const http = createServer(httpApp(plant, painter, new StaticKiosk(kioskFolder)));
   const live = new Live(http, plant);
@@ -91,6 +102,9 @@ async function serve(journal: SqliteJournal, log: Logger, { port, host, trustPro
     http.listen(port, host, resolve);
   });
   checkpoints.start(onFault);
+  feeds.start();
+  clock.start(onFault);
+  await drop?.start(onFault);
   const { port: taken } = http.address() as AddressInfo;
   const url = `http://${host === '0.0.0.0' || host === '::' ? 'localhost' : host}:${taken}`;
   log.info({ url }, 'the plant is open');
@@ -98,8 +112,11 @@ async function serve(journal: SqliteJournal, log: Logger, { port, host, trustPro
     url, door, journal,
     async close() {
       checkpoints.stop();
+      clock.stop();
+      await drop?.stop();
       await live.close();
       http.closeAllConnections();
+      await feeds.close();
       await painter.close();
       await journal.close();
     },

@@ -1,5 +1,5 @@
-import type { AnyState, Command, NewSlip, Refusal, SlipBody, Stamp } from '../../shared/traveller/index.ts';
-import { decide, evolve, NotAtHand, streamOf } from '../../shared/traveller/index.ts';
+import type { AnyState, Command, Decision, Known, NewSlip, Refusal, ServerCommand, SlipBody, Stamp } from '../../shared/traveller/index.ts';
+import { decide, decideOwn, evolve, machineOf, NotAtHand, streamOf } from '../../shared/traveller/index.ts';
 import type { Envelope } from '../../shared/wire/command-schema.ts';
 import { readCommand } from '../../shared/wire/read-command.ts';
 import type { DoorRefusal, Reply } from '../../shared/wire/reply.ts';
@@ -47,7 +47,12 @@ type Stamped = Pick<Entry, 'clientId' | 'at' | 'by' | 'bench'>;
 /** A receipt as it is answered. */
 type Written = Pick<Receipt, 'clientId' | 'answer' | 'repeated'> & { readonly slips: readonly StampedSlip[] };
 type Draft = { readonly missing: string } | { readonly slips: readonly NewSlip[]; readonly after: ReadonlyMap<string, AnyState>; readonly read: StreamsRead; readonly stamp: Stamp } | { readonly refusal: Refusal | DoorRefusal; readonly read: StreamsRead } | { readonly missing: string };
-interface Asked { readonly envelope: Envelope; readonly digest: string; readonly badge: string | null; readonly signatures: Exclude<Signatures, { readonly refusal: DoorRefusal }>; readonly attached: Pick<Stamp, 'attached'> }
+/** A stamp and what was decided with it, or a "no" before that. */
+type Made = { readonly decision: Decision; readonly stamp: Stamp } | { readonly refusal: Refusal | DoorRefusal };
+interface Asked { readonly envelope: Envelope; readonly badge: string | null; readonly signatures: Exclude<Signatures, { readonly refusal: DoorRefusal }>; readonly attached: Pick<Stamp, 'attached'> }
+
+/** What is to be written under one client id, and how it is decided. */
+interface Task { readonly clientId: string; readonly bench: string; readonly digest: string; readonly pin: ReturnType<typeof newPinOf>; readonly draft: () => Draft }
 
 /** The one way in: every command, by whichever wire it comes, is read, decided and made durable here. */
 export class Door {
@@ -57,6 +62,7 @@ export class Door {
   readonly #underWay = new UnderWay<Reply>();
   readonly #pinTurns = new Turns();
   readonly #seeds = new Seeds();
+  #prepare: (command: Command) => Promise<void> = () => Promise.resolve();
   #told = { ms: Number.NaN, text: '' };
 
   constructor(parts: DoorParts) {
@@ -67,6 +73,36 @@ export class Door {
   /** Hears of everything that has become durable, in order of arrival. */
   onWritten(hear: (slips: readonly StampedSlip[]) => void): void {
     this.#listeners.push(hear);
+  }
+
+  /** What is to be done before a command is decided, such as writing what still waits for it. */
+  onBefore(prepare: (command: Command) => Promise<void>): void {
+    this.#prepare = prepare;
+  }
+
+  /** Carries out what the server itself gives: a press's weights, the clock. An answer that says ok means durable, or that nothing was to be written. Never throws. */
+  async own(command: ServerCommand, clientId: string, bench: string): Promise<Reply> {
+    try {
+      return await this.#carryOut({ clientId, bench, digest: '', pin: null, draft: () => this.#draft((known) => this.#ownDecision(known, command, bench)) });
+    } catch (fault) {
+      this.#parts.onFault(fault);
+      return told(faultRefusal(fault));
+    }
+  }
+
+  /** The refusal that what the server would give met now; null where it would be taken. Writes nothing. */
+  async foretell(command: ServerCommand, bench: string): Promise<Refusal | DoorRefusal | null> {
+    for (let fetches = 0; fetches < mostFetches; fetches += 1) {
+      const draft = this.#draft((known) => this.#ownDecision(known, command, bench));
+      if (!('missing' in draft)) return 'refusal' in draft ? draft.refusal : null;
+      await this.states.load(draft.missing);
+    }
+    return { code: 'tooBusy' };
+  }
+
+  #ownDecision(known: Known, command: ServerCommand, bench: string): Made {
+    const stamp: Stamp = { at: this.#at(), by: machineOf(command), bench, seed: '', signed: false, coSigner: null };
+    return { stamp, decision: decideOwn(known, command, stamp) };
   }
 
   /** Answers a command. An answer that says ok means durable. Never throws. */
@@ -111,7 +147,10 @@ export class Door {
       if (by === null && envelope.command.type !== 'openPlant') return told({ code: (await this.states.fresh('plant:plant')).state === null ? 'setUpFirst' : 'notSignedIn' });
       const signatures = envelope.pin === undefined ? unsigned : await checkSignatures(this.#parts.pins, this.states, envelope, by);
       if ('refusal' in signatures) return told(signatures.refusal);
-      return await this.#carryOut({ envelope, digest: commandDigest(by?.badge ?? '', envelope.command), badge: by?.badge ?? null, signatures, attached: await attachedFile(this.#parts.attachments, envelope.command) });
+      await this.#prepare(envelope.command);
+      const asked: Asked = { envelope, badge: by?.badge ?? null, signatures, attached: await attachedFile(this.#parts.attachments, envelope.command) };
+      const { clientId, bench, command } = envelope;
+      return await this.#carryOut({ clientId, bench, digest: commandDigest(by?.badge ?? '', command), pin: newPinOf(command), draft: () => this.#draft((known) => this.#decide(known, asked)) });
     } catch (fault) {
       this.#parts.onFault(fault);
       return told(faultRefusal(fault));
@@ -119,11 +158,9 @@ export class Door {
   }
 
   /** Decides until the decision stands. Between a decision and its handing to the journal nothing else has a turn. */
-  async #carryOut(asked: Asked): Promise<Reply> {
-    const { clientId, command, bench } = asked.envelope;
-    const pin = newPinOf(command);
+  async #carryOut({ clientId, bench, digest, pin, draft: drafted }: Task): Promise<Reply> {
     for (let decisions = 1, fetches = 0; decisions <= mostDecisions && fetches < mostFetches;) {
-      const draft = this.#decide(asked);
+      const draft = drafted();
       if ('missing' in draft) {
         await this.states.load(draft.missing);
         fetches += 1;
@@ -132,13 +169,14 @@ export class Door {
       decisions += 1;
       if ('refusal' in draft) {
         if (!(await this.#stillStands(draft.read))) continue;
-        return (await this.#earlierReply(asked)) ?? told(draft.refusal);
+        return (await this.#earlierReply(clientId, digest)) ?? told(draft.refusal);
       }
       const { slips, after, read, stamp } = draft;
+      if (slips.length === 0) return { ok: true, slips: [], repeated: false };
       // Nothing is awaited between the decision and the hand-over: of two commands in one turn the second must see the first.
-      const write = (): Promise<Written> => this.#write({ clientId, at: stamp.at, by: stamp.by.badge, bench }, slips, after, read, asked.digest);
+      const write = (): Promise<Written> => this.#write({ clientId, at: stamp.at, by: stamp.by.badge, bench }, slips, after, read, digest);
       try {
-        return replyOf(pin === null ? await write() : await this.#pinTurns.take(pin.badge, () => withNewPin(this.#parts.vault, pin, write)), asked.digest);
+        return replyOf(pin === null ? await write() : await this.#pinTurns.take(pin.badge, () => withNewPin(this.#parts.vault, pin, write)), digest);
       } catch (fault) {
         if (!(fault instanceof StaleVersion)) throw fault;
       }
@@ -147,30 +185,35 @@ export class Door {
   }
 
   /** Decides on what is at hand, all of one moment; or says which stream must be fetched first. */
-  #decide({ envelope: { command, bench, seen, waitedMs }, badge, signatures, attached }: Asked): Draft {
+  #draft(make: (known: Known) => Made): Draft {
     const read = new Map<string, KnownStream>();
-    const known = { state: (stream: string) => {
-      const there = this.states.peek(stream);
-      if (there === undefined) throw new NotAtHand(stream);
-      read.set(stream, there);
-      return there.state;
-    } };
     try {
-      const person = badge === null ? keeperToBe(command) : known.state(`person:${badge}`);
-      if (person === null || !('roles' in person) || ('active' in person && !person.active)) return { refusal: { code: 'notSignedIn' }, read };
-      const at = this.#at();
-      const stamp: Stamp = { at, ...(waitedMs === undefined ? {} : { takenAt: new Date(Date.parse(at) - waitedMs).toISOString() }), by: { badge: person.badge, name: person.name, roles: person.roles }, bench, seed: this.#seeds.next(), ...signatures, ...attached };
-      if (seen !== undefined) {
-        const stream = streamOf(command);
-        const actual = known.state(stream)?.version ?? 0;
-        if (actual !== seen) return { refusal: { code: 'staleVersion', stream, seen, actual }, read };
-      }
-      const decision = decide(known, command, stamp);
+      const made = make({ state: (stream) => {
+        const there = this.states.peek(stream);
+        if (there === undefined) throw new NotAtHand(stream);
+        read.set(stream, there);
+        return there.state;
+      } });
+      if ('refusal' in made) return { refusal: made.refusal, read };
+      const { decision, stamp } = made;
       return 'refusal' in decision ? { refusal: decision.refusal, read } : { ...decision, read, stamp };
     } catch (missing) {
       if (!(missing instanceof NotAtHand)) throw missing;
       return { missing: missing.stream };
     }
+  }
+
+  #decide(known: Known, { envelope: { command, bench, seen, waitedMs }, badge, signatures, attached }: Asked): Made {
+    const person = badge === null ? keeperToBe(command) : known.state(`person:${badge}`);
+    if (person === null || !('roles' in person) || ('active' in person && !person.active)) return { refusal: { code: 'notSignedIn' } };
+    const at = this.#at();
+    const stamp: Stamp = { at, ...(waitedMs === undefined ? {} : { takenAt: new Date(Date.parse(at) - waitedMs).toISOString() }), by: { badge: person.badge, name: person.name, roles: person.roles }, bench, seed: this.#seeds.next(), ...signatures, ...attached };
+    if (seen !== undefined) {
+      const stream = streamOf(command);
+      const actual = known.state(stream)?.version ?? 0;
+      if (actual !== seen) return { refusal: { code: 'staleVersion', stream, seen, actual } };
+    }
+    return { stamp, decision: decide(known, command, stamp) };
   }
 
   /** Hands slips to the journal and takes them into the states at once, so that the next command of this very turn is decided on them. */
@@ -218,7 +261,7 @@ export class Door {
     return stands;
   }
 
-  async #earlierReply({ envelope: { clientId }, digest }: Asked): Promise<Reply | null> {
+  async #earlierReply(clientId: string, digest: string): Promise<Reply | null> {
     const receipt = await this.#parts.journal.receiptFor(clientId);
     return receipt === null ? null : replyOf({ ...receipt, slips: receipt.slips.map(stamped) }, digest);
   }

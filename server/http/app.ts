@@ -12,6 +12,7 @@ import { handIn, mostHandInBytes } from './hand-in.ts';
 import { paperReaders } from './papers.ts';
 import type { Painter } from './paint.ts';
 import type { Plant } from './plant.ts';
+import { pressRoutes } from './press-routes.ts';
 import type { StaticKiosk } from './static-kiosk.ts';
 import { cookieFor, tokenOf } from './token-of.ts';
 
@@ -38,6 +39,7 @@ export function httpApp(plant: Plant, painter: Painter, kiosk: StaticKiosk): Exp
     const reply = await plant.door.give(request.body, holder?.session ?? null);
     response.status(reply.ok ? 200 : refusalStatus(reply.refusal.code)).json(reply);
   });
+  pressRoutes(app, plant, needsJson, limitTo(600));
   app.post('/api/session', limitTo(120), express.json({ limit: mostSignInBytes, strict: false }), needsJson, (request, response) => signIn(plant, request, response));
   app.delete('/api/session', async (request, response) => {
     const holder = await plant.signOn.find(tokenOf(request));

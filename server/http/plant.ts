@@ -2,6 +2,8 @@ import type { Logger } from 'pino';
 import type { Certificates } from './certificates.ts';
 import type { Checkpoints } from '../door/checkpoints.ts';
 import type { Door } from '../door/door.ts';
+import type { PressFeeds } from '../feed/press-feeds.ts';
+import type { PressTokens } from '../feed/press-tokens.ts';
 import type { SqliteJournal } from '../journal/sqlite/sqlite-journal.ts';
 import type { Sessions } from '../people/sessions.ts';
 import type { SignOn } from '../people/sign-on.ts';
@@ -21,6 +23,8 @@ export interface Plant {
   readonly signOn: SignOn;
   readonly certificates: Certificates;
   readonly checkpoints: Checkpoints;
+  readonly feeds: PressFeeds;
+  readonly pressTokens: PressTokens;
   readonly log: Logger;
   /** Behind a proxy that says who is asking and over what. */
   readonly trustProxy: boolean;

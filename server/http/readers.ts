@@ -4,6 +4,7 @@ import { certificateDataSchema } from '../../shared/wire/certificate-data.ts';
 import { cautionsSchema } from '../../shared/wire/cautions-view.ts';
 import { chartLotsSchema, chartsSchema } from '../../shared/wire/charts-view.ts';
 import { ownTablesSchema } from '../../shared/wire/own-tables-view.ts';
+import { pressesSchema } from '../../shared/wire/presses-view.ts';
 import { planLotsSchema } from '../../shared/wire/plan-lots-view.ts';
 import { studiesSchema } from '../../shared/wire/studies-view.ts';
 import { benchListSchema, sessionSchema, traceSchema } from '../../shared/wire/views.ts';
@@ -18,6 +19,7 @@ import { found, malformed, notFound, refused, type Answer } from './answer.ts';
 import { openApi } from './openapi.ts';
 import type { Plant } from './plant.ts';
 import { gaugeReaders } from './gauge-readers.ts';
+import { pressRows } from './press-rows.ts';
 import { isAnswer, readTraveller } from './read-traveller.ts';
 import { wholeOf, type Question, type Reader } from './route.ts';
 import * as view from './views.ts';
@@ -42,6 +44,7 @@ export const readers: readonly Reader[] = [
   { path: '/api/slips', summary: 'Slips of any stream, its last ones unless earlier ones are asked for', query: { stream: 'such as `plan:ROUTE-A`', before: 'version of the first slip already there; left out, the end of the thread', limit: '1 … 1000, default 200' }, answer: view.slipsView, read: readThread },
   { path: '/api/catalogue', summary: 'Products, grades, coatings, plans, gauges, equipment and furnace programmes', answer: view.catalogueView, read: ({ plant }) => found(plant.records.catalogue()) },
   { path: '/api/plans/:id/lots', summary: 'Lots of a plan that are not done with, each with the version it is inspected by', answer: planLotsSchema, read: ({ plant, params: { id = '' } }) => found({ rows: lotsOfPlan(plant.journal.reader, id) }) },
+  { path: '/api/presses', summary: 'Presses, what each presses now and how its weights go', answer: pressesSchema, read: async ({ plant }) => found(await pressRows(plant, new Date())) },
   { path: '/api/tables', summary: 'The plant’s own copies of master tables', answer: ownTablesSchema, read: ({ plant }) => found({ tables: plant.records.ownTables() }) },
   { path: '/api/cautions', summary: 'Cautions as the plant words them', answer: cautionsSchema, read: ({ plant }) => found({ cautions: plant.records.cautions() }) },
   { path: '/api/studies', summary: 'Gauge studies, the newest first', answer: studiesSchema, read: ({ plant }) => found({ rows: studyRows(plant.journal.reader) }) },

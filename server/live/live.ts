@@ -10,6 +10,7 @@ import { refused } from '../http/answer.ts';
 import { askForJson } from '../http/ask.ts';
 import type { Plant } from '../http/plant.ts';
 import { tokenOf } from '../http/token-of.ts';
+import { openFeedChannel } from './feed-channel.ts';
 import { audiences } from './audiences.ts';
 
 /** Larger than any command can be (the schemas bound every text and list), so that what is too long is answered in words; beyond it the line is cut. */
@@ -46,6 +47,7 @@ export class Live {
       }, next);
     });
     this.#io.on('connection', (socket) => this.#welcome(socket));
+    openFeedChannel(this.#io, plant);
     plant.door.onWritten((slips) => this.#hear(slips));
     plant.sessions.onEnd((key) => this.#io.in(`session:${key}`).disconnectSockets());
   }

@@ -8,10 +8,11 @@ interface InForce { readonly severity: Severity; readonly lots: string[] }
 interface Row {
   readonly stream: string; readonly kind: BenchRow['kind']; readonly id: string; readonly title: string; readonly designation: string | null; readonly product: string | null;
   readonly gate: string | null; readonly gateName: string | null; readonly bench: string; readonly standing: BenchRow['standing']; readonly pieces: number;
-  readonly openSeverity: Severity | null; readonly holdReason: string | null; readonly attempt: number; readonly since: string; readonly demo: number;
+  readonly openSeverity: Severity | null; readonly holdReason: string | null; readonly attempt: number; readonly since: string; readonly demo: number; readonly look: string | null; readonly drift: string | null;
 }
 const columns = `stream, kind, id, title, designation, product, gate, gate_name AS gateName, bench, standing, pieces, open_severity AS openSeverity,
-  hold_reason AS holdReason, attempt, since, demo`;
+  hold_reason AS holdReason, attempt, since, demo,
+  (SELECT look FROM call_row WHERE call_row.stream = subject.stream) AS look, (SELECT drift FROM call_row WHERE call_row.stream = subject.stream) AS drift`;
 
 /** Most rows of one list; a bench with more is beyond reading anyway. */
 const mostRows = 5_000;
@@ -24,6 +25,11 @@ export class BenchLists {
 
   constructor(db: Database) {
     this.#db = db;
+  }
+
+  /** Streams with an open gate whose plan counts minutes between looks. */
+  withMinutes(): string[] {
+    return prepared<[], { stream: string }>(this.#db, 'SELECT stream FROM call_row WHERE minutes = 1').all().map(({ stream }) => stream);
   }
 
   /** What waits at a bench, what is held there, and which of its gauges fall due. */
@@ -59,11 +65,11 @@ export class BenchLists {
   #rows(where: string, ...values: string[]): BenchRow[] {
     const severities = this.#severities();
     const rows = prepared<string[], Row>(this.#db, `SELECT ${columns} FROM subject WHERE ${where} LIMIT ${mostRows}`).all(...values);
-    return rows.map(({ product, openSeverity, demo, ...row }) => {
+    return rows.map(({ product, openSeverity, demo, look, drift, ...row }) => {
       const inForce = product === null || row.gate === null ? undefined : severities.get(`${product}/${row.gate}`);
       const severity = openSeverity ?? severityFor(inForce?.severity ?? 'normal', row.attempt === 0);
       const severityLots = severity !== 'normal' && inForce !== undefined && severity === inForce.severity ? inForce.lots : [];
-      return { ...row, severity, severityLots, discontinued: severity === 'discontinued', demo: demo === 1 };
+      return { ...row, severity, severityLots, discontinued: severity === 'discontinued', demo: demo === 1, lookDue: callOf<BenchRow['lookDue']>(look), drift: callOf<BenchRow['drift']>(drift) };
     });
   }
 
@@ -88,4 +94,9 @@ export class BenchLists {
     return prepared<[string, string], { id: string; name: string; due: string }>(this.#db, sql).all(bench, until)
       .map(({ id, name, due }) => ({ what: 'calibration' as const, id, name, due, overdue: due < today }));
   }
+}
+
+/** Kept as JSON by the projection itself. */
+function callOf<Call>(text: string | null): Call | null {
+  return text === null ? null : (JSON.parse(text) as Call);
 }

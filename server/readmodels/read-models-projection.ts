@@ -3,6 +3,7 @@ import { streamParts } from '../../shared/traveller/index.ts';
 import type { ChartSlip, Slip } from '../../shared/traveller/index.ts';
 import { takeBoxes } from './box-rows.ts';
 import { takeChart } from './chart-rows.ts';
+import { isCall, takeCalls } from './call-rows.ts';
 import { takeDescent } from './genealogy.ts';
 import { mayUseGauge, takeGauge, takeGaugeUse } from './gauge-rows.ts';
 import { takeRecords, takeSkip, takeSwitching } from './record-rows.ts';
@@ -26,6 +27,8 @@ export const readModels: Projection = {
       const slip = typed(stored);
       switch (streamParts(slip.stream)?.kind) {
         case 'lot': case 'batch': case 'furnace': case 'coating':
+          takeCalls(db, slip);
+          if (isCall(stored.type)) break;
           subjects.take(slip);
           takeBoxes(db, slip);
           takeDescent(db, slip);

@@ -42,6 +42,7 @@ export function takeRecords(db: Database, { stream, version, body, at, by }: Sli
     case 'layerDefined': return putCard(db, 'layer', body.layer.id, body.layer);
     case 'equipmentDefined': return putCard(db, 'equipment', body.equipment.id, body.equipment);
     case 'programmeDefined': return putCard(db, 'programme', body.programme.id, body.programme);
+    case 'pressRegistered': case 'pressChanged': return putCard(db, 'press', body.press.id, body.press);
     case 'tableLoaded': return putCard(db, 'table', body.table.id, { table: body.table, at, by, reason: body.reason });
     case 'cautionWritten': {
       const { caution, text, shown, reason } = body;

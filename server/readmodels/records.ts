@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import type { EquipmentCard, GaugeCard, GradeCard, LayerCard, PlantCard, ProductCard, ProgrammeCard, Skipping, Switching } from '../../shared/traveller/index.ts';
+import type { EquipmentCard, GaugeCard, GradeCard, LayerCard, PlantCard, PressCard, ProductCard, ProgrammeCard, Skipping, Switching } from '../../shared/traveller/index.ts';
 import type { WrittenCaution } from '../../shared/wire/cautions-view.ts';
 import type { LoadedCopy } from '../../shared/wire/own-tables-view.ts';
 import type { PersonRow, SkipRow, SwitchingRow } from '../../shared/wire/views.ts';
@@ -38,6 +38,11 @@ export class Records {
       gauges: gaugeRows(this.#db).map(({ card, withdrawn, outOfTolerance, lastGood, recalls }) => ({ ...card, withdrawn, outOfTolerance, lastGoodAt: lastGood?.at ?? null, openRecalls: recalls.filter(({ closed }) => closed === null).length })),
       equipment: this.#cards<EquipmentCard>('equipment').map(({ card }) => card), programmes: this.#cards<ProgrammeCard>('programme').map(({ card }) => card),
     };
+  }
+
+  /** Presses with their balances. */
+  presses(): PressCard[] {
+    return this.#cards<PressCard>('press').map(({ card }) => card);
   }
 
   /** The plant's own copies of master tables. */

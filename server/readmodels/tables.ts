@@ -1,7 +1,7 @@
 import type { Database } from 'better-sqlite3';
 
 /** Raised when a table or what fills it changes: the tables are then filled again from the journal at the next start. */
-export const readModelVersion = 8;
+export const readModelVersion = 9;
 
 // Genealogy goes by whole numbers: walking a million edges by them takes two thirds of the time it takes by text.
 const tables = `
@@ -13,6 +13,7 @@ const tables = `
   CREATE INDEX subject_at_bench ON subject (bench, standing);
   CREATE INDEX subject_of_kind ON subject (kind, standing, opened_at);
   CREATE INDEX subject_by_id ON subject (id COLLATE NOCASE);
+  CREATE TABLE call_row (stream TEXT PRIMARY KEY, minutes INTEGER NOT NULL, look TEXT, drift TEXT) STRICT, WITHOUT ROWID;
   CREATE TABLE box (serial TEXT PRIMARY KEY, lot TEXT NOT NULL, pieces INTEGER NOT NULL, standing TEXT NOT NULL, shipment TEXT) STRICT, WITHOUT ROWID;
   CREATE TABLE node (number INTEGER PRIMARY KEY, kind TEXT NOT NULL, id TEXT NOT NULL, detail TEXT, UNIQUE (kind, id)) STRICT;
   CREATE TABLE edge (parent INTEGER NOT NULL, child INTEGER NOT NULL, PRIMARY KEY (parent, child)) STRICT, WITHOUT ROWID;

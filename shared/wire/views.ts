@@ -14,6 +14,8 @@ export const benchRowSchema = z.object({
   pieces: z.number(), severity, discontinued: z.boolean(),
   severityLots: z.array(z.string()).describe('lots for which inspection was switched to this severity; empty on normal and where the gate was opened under another'),
   holdReason: z.string().nullable(), attempt: z.number(), since: z.string(), demo: z.boolean(),
+  lookDue: z.object({ look: z.number(), since: z.string(), piece: z.number() }).nullable().describe('a look that fell due and was not taken yet'),
+  drift: z.object({ side: z.enum(['above', 'below']), piece: z.number(), predicted: z.number().nullable() }).nullable().describe('a drift of the weights that stands'),
 });
 export type BenchRow = z.infer<typeof benchRowSchema>;
 
