@@ -5,6 +5,7 @@ import { attachLog, failedCharge, placed } from './charge-story.ts';
 import { chanceFrom } from './chance.ts';
 import type { DemoEntry } from './floor.ts';
 import { Floor } from './floor.ts';
+import { studyGauges } from './gauge-studies.ts';
 import { openThePlant } from './open-the-plant.ts';
 import { PEOPLE } from './people.ts';
 import type { DemoPerson } from './people.ts';
@@ -51,6 +52,7 @@ export function makeHistory({ seed, endIso }: { readonly seed: string; readonly 
   }
   floor.waitUntil(new Date(Date.parse(endIso) - 5 * 3_600_000).toISOString());
   openWork(story);
+  studyGauges(floor);
   return floor.entries;
 }
 

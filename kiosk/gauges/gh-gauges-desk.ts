@@ -8,9 +8,10 @@ import '../parts/gh-tabs.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import type { Route } from '../shell/routes.ts';
 import './gh-gauge-register.ts';
+import './study/gh-studies-page.ts';
 
-/** The desk's pages in the order of their tabs; `recall` and `studies` have their words already. Numbers of gauges are upper case, so no gauge has the name of a page. */
-const PAGES = ['register'] as const;
+/** The desk's pages in the order of their tabs; `recall` has its words already. Numbers of gauges are upper case, so no gauge has the name of a page. */
+const PAGES = ['register', 'studies'] as const;
 type Page = (typeof PAGES)[number];
 
 /** The desk of the gauges: the register and one gauge's page. The server decides each command. */
@@ -22,6 +23,8 @@ export class GhGaugesDesk extends LitElement {
 
   override render() {
     const page = PAGES.find((each) => each === this.route?.parts[0]) ?? 'register';
+    // At the bench the part to measure and the keypad have the whole page.
+    if (page === 'studies' && this.route?.parts[2] === 'measure') return html`<div class="page">${this.#page(page)}</div>`;
     return html`<div class="page">
       <h1>${words.title}</h1>
       <gh-tabs label=${words.partsLabel} current=${hrefOf(page)} .tabs=${PAGES.map((each) => ({ href: hrefOf(each), text: words.parts[each] }))}></gh-tabs>
@@ -32,6 +35,7 @@ export class GhGaugesDesk extends LitElement {
   #page(page: Page) {
     switch (page) {
       // A page of its own: its name in PAGES, its word in shared/words/gauges-desk, its element here.
+      case 'studies': return html`<gh-studies-page .route=${this.route}></gh-studies-page>`;
       case 'register': return html`<gh-gauge-register gauge=${this.route?.parts[0] ?? ''} ?registers=${this.route?.query.has('new') ?? false}></gh-gauge-register>`;
     }
   }

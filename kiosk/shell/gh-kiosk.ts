@@ -14,7 +14,7 @@ import './gh-kiosk-outbox.ts';
 import { watchIdle } from './idle.ts';
 import { goTo, listenForNavigation, route } from './navigation.ts';
 import { openScanned } from './open-scanned.ts';
-import { DESKS, homeOf, type Desk } from './routes.ts';
+import { densityAt, DESKS, homeOf, type Desk } from './routes.ts';
 import { listenForScans } from './scan-listener.ts';
 import { shellWords } from './words.ts';
 
@@ -64,7 +64,7 @@ export class GhKiosk extends LitElement {
   protected override willUpdate(): void {
     const desk = this.#deskHere();
     const atDesk = this.#session.value !== null && !this.changing;
-    chooseDensity(atDesk && desk?.density === 'desk' ? 'desk' : 'bench');
+    chooseDensity(atDesk && desk !== undefined ? densityAt(desk, this.#route.value) : 'bench');
     if (atDesk && desk !== undefined && this.desk.name !== desk.name) void this.#load(desk);
     document.title = [this.#route.value.parts[1], shellWords().product].filter((part) => part !== undefined).join(' · ');
   }

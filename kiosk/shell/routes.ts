@@ -33,6 +33,11 @@ export const DESKS: readonly Desk[] = [
 /** Desks that have a tab of their own. */
 export const TABS = DESKS.filter((desk): desk is Desk & { readonly name: Exclude<DeskName, 'traveller'> } => desk.name !== 'traveller');
 
+/** How large things are at an address: measuring in a gauge study is work at the bench, at whichever desk. */
+export function densityAt({ density }: Desk, { desk, parts }: Route): Desk['density'] {
+  return desk === 'gauges' && parts[0] === 'studies' && parts[2] === 'measure' ? 'bench' : density;
+}
+
 /** Reads an address. */
 export function routeOf(path: string): Route {
   const [address = '', query = ''] = path.split('?');

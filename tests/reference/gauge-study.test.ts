@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { biasOf, crossedAnova, distinctCategories, gaugeComponents, leastSquares, linearityOf, shareOfSpread } from '../../shared/metrology/gauge-study/index.ts';
+import { averageAndRange, biasOf, crossedAnova, d2Star, distinctCategories, gaugeComponents, leastSquares, linearityOf, shareOfSpread } from '../../shared/metrology/gauge-study/index.ts';
 import type { ComponentName, CrossedReadings, GaugeComponents, ReferencePart, Source } from '../../shared/metrology/gauge-study/index.ts';
 import { readCsv } from './read-csv.ts';
 
@@ -135,4 +135,22 @@ describe('NIST StRD one-way analysis of variance, as a study by one person', () 
     const { rows } = crossedAnova(treatments.map((trialsOfOne) => [trialsOfOne]));
     close(rows[0]?.test?.f, f, allowed);
   });
+});
+
+describe('average and range on the same handbook data (memory; R-bar and the ranges of means reproduced)', () => {
+  const found = averageAndRange(crossed('handbook'));
+  it('R-bar 0.341667, X-diff 0.444667, range of parts 3.511111', () => {
+    expect(found.meanRange).toBeCloseTo(0.341667, 6);
+    expect(found.personRange).toBeCloseTo(0.444667, 6);
+    expect(found.partRange).toBeCloseTo(3.511111, 6);
+  });
+  // The handbook works with factors of four digits (K1 .5908, K2 .5231, K3 .3146) and rounded intermediates; the factors here are exact, so the last printed digit may differ.
+  it.each([{ figure: 'repeatabilityS', printed: 0.20188 }, { figure: 'reproducibilityS', printed: 0.22963 }, { figure: 'gaugeS', printed: 0.30575 }, { figure: 'partS', printed: 1.10456 }, { figure: 'totalS', printed: 1.1461 }] as const)('$figure $printed', ({ figure, printed }) => {
+    close(found[figure], printed, 3e-4);
+  });
+  it('five categories where the analysis of variance has four', () => {
+    expect(distinctCategories(found.partS, found.gaugeS)?.whole).toBe(5);
+  });
+  // 1/d2*: K2 for two and three people, K3 for ten parts (same handbook, memory); d2*(2, 1) is √2 exactly.
+  it.each([{ n: 2, g: 1, k: 0.7071 }, { n: 3, g: 1, k: 0.5231 }, { n: 5, g: 1, k: 0.403 }, { n: 10, g: 1, k: 0.3146 }])('1/d2*($n, $g) is $k', ({ n, g, k }) => expect(1 / d2Star(n, g)).toBeCloseTo(k, 4));
 });

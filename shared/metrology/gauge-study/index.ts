@@ -1,3 +1,5 @@
+export { averageAndRange, d2Star } from './average-and-range.ts';
+export type { AverageAndRange } from './average-and-range.ts';
 export { crossedAnova } from './crossed-anova.ts';
 export type { AnovaRow, CrossedAnova, FTest, MeanSquare, Source } from './crossed-anova.ts';
 export { crossedSize } from './crossed-readings.ts';
