@@ -1,4 +1,4 @@
-import type { ReadingInputs, ValueEntry } from '../shared/traveller/index.ts';
+import type { Characteristic, CharacteristicWork, Measured, ReadingInputs, ValueEntry } from '../shared/traveller/index.ts';
 
 /** Air of a usual room and water of 21 °C, g/cm³: what an invented weighing stands in. */
 const [AIR, WATER] = [0.0012, 0.997995];
@@ -27,4 +27,17 @@ export function inputsGiving(entry: ValueEntry, value: number, { innerMm = 0.6, 
       return { saturation: rounded((value / 100) * entry.cobaltFraction * ofCobalt), unit: entry.unit };
     }
   }
+}
+
+/** The layers that a characteristic's crater gives values to, outermost first. */
+export function layersOf(works: readonly CharacteristicWork[], lead: Characteristic): readonly Measured[] {
+  const place = ({ entry }: Measured): number => (entry.how === 'craterLayer' ? entry.layer : 0);
+  return works.flatMap(({ demand: { characteristic } }) => (characteristic.kind === 'measured' && characteristic.entry.how === 'craterLayer' && characteristic.entry.of === lead.id ? [characteristic] : []))
+    .sort((one, other) => place(one) - place(other));
+}
+
+/** Thickness of every layer as planned; null where the coating is judged as a whole. */
+export function plannedLayersUm(works: readonly CharacteristicWork[], lead: Characteristic): readonly number[] | null {
+  const layers = layersOf(works, lead);
+  return layers.length === 0 ? null : layers.map(({ target, lower, upper }) => target ?? ((lower ?? 0) + (upper ?? 0)) / 2);
 }

@@ -73,15 +73,18 @@ function furnacePlan(id: string, name: string, grade: GradeNumbers): InspectionP
   };
 }
 
-function coatingPlan(id: string, name: string, thickness: number, tolerance: number): InspectionPlan {
+interface LayerNumbers { readonly name: string; readonly um: number; readonly toleranceUm: number }
+/** The layers from the surface to the substrate; none where the coating is judged as a whole. */
+function coatingPlan(id: string, name: string, thickness: number, tolerance: number, layers: readonly LayerNumbers[]): InspectionPlan {
   const positions = ['Level 1', 'Level 4', 'Level 8'];
   return {
     id, name, appliesTo: 'coating',
     gates: [{
       id: 'coating-check', name: 'Coating check', workedOn: 'coating', bench: 'Lab', roles: LAB, cautions: ['coatingGases', 'indent'],
       characteristics: [
-        measured({ id: 'thickness', name: 'Coating thickness', method: 'ISO 26423, ball 30 mm', unit: 'µm', decimals: 2, lower: thickness - tolerance, upper: thickness + tolerance, target: thickness, plausible: { least: 0.5, most: 40 }, gaugeKind: 'crater microscope', entry: { how: 'crater', ballDiameterMm: 30 }, sampling: { rule: 'positions', positions, each: 1, accept: 'each' } }),
-        graded({ id: 'adhesion', name: 'Adhesion class', method: 'ISO 26443, scale A', scale: ['0', '1', '2', '3'], worstAccepted: '1', sampling: { rule: 'positions', positions, each: 1, accept: 'each' } }),
+        measured({ id: 'thickness', name: 'Coating thickness', method: 'ISO 26423, ball 30 mm', unit: 'µm', decimals: 2, lower: thickness - tolerance, upper: thickness + tolerance, target: thickness, plausible: { least: 0.5, most: 40 }, gaugeKind: 'crater microscope', entry: { how: 'crater', ballDiameterMm: 30, ...(layers.length === 0 ? {} : { layers: layers.length }) }, sampling: { rule: 'positions', positions, each: 1, accept: 'each' } }),
+        ...layers.map((layer, at) => measured({ id: `layer-${at + 1}`, name: layer.name, method: 'ISO 26423, ball 30 mm', unit: 'µm', decimals: 2, lower: layer.um - layer.toleranceUm, upper: layer.um + layer.toleranceUm, target: layer.um, plausible: { least: 0.1, most: 30 }, gaugeKind: 'crater microscope', entry: { how: 'craterLayer', of: 'thickness', layer: at + 1 }, sampling: { rule: 'positions', positions, each: 1, accept: 'each' } })),
+        graded({ id: 'adhesion', name: 'Adhesion class', method: 'ISO 26443, scale A', scale: ['0', '1', '2', '3'], worstAccepted: '1', reference: 'adhesion', sampling: { rule: 'positions', positions, each: 1, accept: 'each' } }),
         confirmed('colour', 'Colour and coverage', 'Colour even and like the master piece, no bare spot'),
       ],
     }],
@@ -175,8 +178,8 @@ export const PLANS: readonly InspectionPlan[] = [
   powderPlan('POWDER-T10', 'Powder, Demo tough 10', T10),
   furnacePlan('FURNACE-F8', 'Furnace charge, Demo fine 8', F8),
   furnacePlan('FURNACE-T10', 'Furnace charge, Demo tough 10', T10),
-  coatingPlan('COATING-CVD', 'Coating charge, Demo layer A', 12, 2),
-  coatingPlan('COATING-PVD', 'Coating charge, Demo layer B', 3, 0.7),
+  coatingPlan('COATING-CVD', 'Coating charge, Demo layer A', 12, 2, [{ name: 'TiN', um: 1, toleranceUm: 0.5 }, { name: 'Al2O3', um: 4, toleranceUm: 1 }, { name: 'TiCN', um: 7, toleranceUm: 1.5 }]),
+  coatingPlan('COATING-PVD', 'Coating charge, Demo layer B', 3, 0.7, []),
   route({ id: 'ROUTE-CNMG', name: 'Route of CNMG-D1', circle: { mm: 12.7, plusMinusMm: 0.08 }, thickness: { mm: 4.76, plusMinusMm: 0.13 }, marking: 'CNMG120408-D1 F8', rules: SINGLE }),
   route({ id: 'ROUTE-TNMG', name: 'Route of TNMG-D2', circle: { mm: 9.525, plusMinusMm: 0.05 }, thickness: { mm: 4.76, plusMinusMm: 0.13 }, marking: 'TNMG160404-D2 T10', rules: VARIED }),
   route({ id: 'ROUTE-SNMG', name: 'Route of SNMG-D3', circle: { mm: 12.7, plusMinusMm: 0.08 }, corner: { mm: 2.301, plusMinusMm: 0.13 }, thickness: { mm: 4.76, plusMinusMm: 0.13 }, marking: 'SNMG120408-D3 F8', rules: SINGLE }),

@@ -1,8 +1,8 @@
 import { findingNeedsPiece, isSequential, samplingStanding, verdictOf } from '../shared/traveller/index.ts';
-import type { Characteristic, CharacteristicWork, Demand, GateRecord, Measured, ReadingInputs } from '../shared/traveller/index.ts';
+import type { CharacteristicWork, Demand, GateRecord, Measured, ReadingInputs } from '../shared/traveller/index.ts';
 import type { Chance } from './chance.ts';
 import type { Floor } from './floor.ts';
-import { inputsGiving } from './inputs-giving.ts';
+import { inputsGiving, layersOf } from './inputs-giving.ts';
 import type { DemoPerson } from './people.ts';
 
 /** How good the work in front of a person is. `shift` moves the process by so many of its s; `found` pieces carry this code. */
@@ -93,13 +93,6 @@ function drawnValue(chance: Chance, { id, lower, upper, target, decimals }: Meas
   const middle = target ?? ((lower ?? 0) + (upper ?? 0)) / 2;
   const shift = (quality.shift?.[id] ?? 0) + (place === null ? 0 : quality.shift?.[`${id}@${place}`] ?? 0);
   return Math.max(0, chance.normal(middle + shift * width * SPREAD, width * SPREAD, decimals));
-}
-
-/** The characteristics that this one's crater gives values to, outermost first. */
-function layersOf(works: readonly CharacteristicWork[], lead: Characteristic): readonly Measured[] {
-  const place = ({ entry }: Measured): number => (entry.how === 'craterLayer' ? entry.layer : 0);
-  return works.flatMap(({ demand: { characteristic } }) => (characteristic.kind === 'measured' && characteristic.entry.how === 'craterLayer' && characteristic.entry.of === lead.id ? [characteristic] : []))
-    .sort((one, other) => place(one) - place(other));
 }
 
 /** Weights in blocks as the press makes them, with a look under the lens each time one falls due. */

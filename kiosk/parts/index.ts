@@ -11,6 +11,7 @@ export * from './gh-notice.ts';
 export * from './gh-outbox-bar.ts';
 export * from './gh-pin-pad.ts';
 export * from './gh-progress.ts';
+export * from './gh-rating-picture.ts';
 export * from './gh-risk-chart.ts';
 export * from './gh-sample-strip.ts';
 export * from './gh-select-list.ts';

@@ -1,6 +1,6 @@
 import { remainingPieces } from '../../shared/traveller/index.ts';
 import type { CharacteristicWork, Command, Lot, Subject } from '../../shared/traveller/index.ts';
-import { inputsGiving } from '../../demo-data/inputs-giving.ts';
+import { inputsGiving, plannedLayersUm } from '../../demo-data/inputs-giving.ts';
 import { KEEPER, PEOPLE } from '../../demo-data/people.ts';
 import { gaugesOn, GRADES, LAYERS, PLANT, PRODUCTS } from '../../demo-data/plant-records.ts';
 import { PLANS } from '../../demo-data/plans.ts';
@@ -64,10 +64,10 @@ async function workGate(plant: PlantClient, by: Caller, bench: string, stream: s
   await give({ type: 'openGate', subject: stream, gate });
   const works = (await subjectOf(plant, by, stream)).gates.find(({ id }) => id === gate)?.work ?? [];
   const weighing = works.find(({ demand }) => demand.basis.by === 'everyPiece');
-  for (const work of works) if (work !== weighing) await enterAll(give, { subject: stream, gate }, work, weighing, found);
+  for (const work of works) if (work !== weighing) await enterAll(give, { subject: stream, gate }, work, works, weighing, found);
 }
 
-async function enterAll(give: (command: Command) => Promise<unknown>, at: { readonly subject: string; readonly gate: string }, { demand }: CharacteristicWork, weighing: CharacteristicWork | undefined, found: readonly { readonly code: string; readonly pieces: number }[]): Promise<void> {
+async function enterAll(give: (command: Command) => Promise<unknown>, at: { readonly subject: string; readonly gate: string }, { demand }: CharacteristicWork, works: readonly CharacteristicWork[], weighing: CharacteristicWork | undefined, found: readonly { readonly code: string; readonly pieces: number }[]): Promise<void> {
   const { characteristic, n, basis } = demand;
   const here = { ...at, characteristic: characteristic.id };
   if (basis.by === 'interval' && weighing !== undefined) return weighAndLook(give, at, weighing, here.characteristic, basis.looks, basis.everyPieces);
@@ -83,7 +83,7 @@ async function enterAll(give: (command: Command) => Promise<unknown>, at: { read
     const { target, lower, upper, decimals, entry, gaugeKind } = characteristic;
     const gauge = gaugeKind === null ? {} : { gauge: GAUGES[gaugeKind] ?? '' };
     const value = valueAt(target ?? 0, lower, upper, decimals, ordinal, n);
-    const inputs = inputsGiving(entry, value);
+    const inputs = inputsGiving(entry, value, { layersUm: plannedLayersUm(works, characteristic) });
     if (entry.how === 'craterLayer') continue;
     if (inputs !== null) await give({ ...reading, value: null, inputs, ...gauge });
     else await give({ ...reading, value, ...gauge });

@@ -1,7 +1,7 @@
 import { decide, decideOwn, evolve, judgedClasses, machineOf } from '../../../shared/traveller/index.ts';
 import type { AnyState, Command, CountedRule, Decision, InspectionPlan, Lot, Role, ServerCommand, Slip, SlipBody, Stamp } from '../../../shared/traveller/index.ts';
 import { Floor } from '../../../demo-data/floor.ts';
-import { inputsGiving } from '../../../demo-data/inputs-giving.ts';
+import { inputsGiving, plannedLayersUm } from '../../../demo-data/inputs-giving.ts';
 import { openThePlant } from '../../../demo-data/open-the-plant.ts';
 import { PLANS } from '../../../demo-data/plans.ts';
 
@@ -137,7 +137,7 @@ export function workThrough(plant: LittlePlant, stream: string, gate: string, va
     if (characteristic.kind === 'confirmed') plant.must({ ...here, value: given ?? true, despite: 'read on the recorder’s strip' });
     else if (characteristic.kind === 'graded') plant.must({ ...here, value: given ?? characteristic.scale[0] ?? '' });
     else if (characteristic.kind === 'measured' && characteristic.entry.how !== 'direct') {
-      const inputs = inputsGiving(characteristic.entry, typeof given === 'number' ? given : characteristic.target ?? 0);
+      const inputs = inputsGiving(characteristic.entry, typeof given === 'number' ? given : characteristic.target ?? 0, { layersUm: plannedLayersUm(works, characteristic) });
       const gauge = GAUGE[characteristic.gaugeKind ?? ''];
       if (inputs !== null) plant.must({ ...here, value: null, inputs, ...(gauge === undefined ? {} : { gauge }) });
     }

@@ -1,5 +1,6 @@
 import { findingNeedsPiece, nextGate, possibleDispositions, remainingPieces, samplingStanding, standingHolds } from '../../../shared/traveller/index.ts';
 import type { Command, Disposition, Lot, Subject } from '../../../shared/traveller/index.ts';
+import { inputsGiving, plannedLayersUm } from '../../../demo-data/inputs-giving.ts';
 import type { LittlePlant } from './little-plant.ts';
 
 /** Three numbers of the dice decide which move is made and with what. */
@@ -75,7 +76,11 @@ function subjectMoves(subject: Subject, a: number, b: number): Command[] {
         const off = b % 11 === 0;
         if (characteristic.kind === 'confirmed') moves.push({ ...here, type: 'takeReading', ordinal, value: !off, despite: b % 4 === 0 ? '' : 'read on the strip' });
         else if (characteristic.kind === 'graded') moves.push({ ...here, type: 'takeReading', ordinal, value: (off ? characteristic.scale.at(-1) : characteristic.scale[0]) ?? '' });
-        else if (characteristic.kind === 'measured' && characteristic.entry.how === 'crater') moves.push({ ...here, type: 'takeReading', ordinal, value: null, inputs: { innerMm: 0.6, outerMm: off ? 2 : 1.34 }, gauge: 'CRA-44' });
+        else if (characteristic.kind === 'measured' && characteristic.entry.how !== 'direct') {
+          const layers = plannedLayersUm(gate.work, characteristic);
+          const inputs = inputsGiving(characteristic.entry, (off ? 2 : 1) * (characteristic.target ?? 1), { layersUm: layers === null || !off ? layers : layers.map((each) => 2 * each) });
+          if (inputs !== null) moves.push({ ...here, type: 'takeReading', ordinal, value: null, inputs, sure: true, ...(characteristic.gaugeKind === null ? {} : { gauge: gaugeFor(characteristic.gaugeKind) }) });
+        }
         else if (characteristic.kind === 'measured') moves.push({ ...here, type: 'takeReading', ordinal, value: off ? (characteristic.upper ?? 1) : (characteristic.target ?? 1), sure: true, ...(characteristic.gaugeKind === null ? {} : { gauge: gaugeFor(characteristic.gaugeKind) }) });
         if (readings.length > 0) moves.push({ ...here, type: 'correctReading', ordinal: readings[0]?.ordinal ?? 1, value: characteristic.kind === 'measured' ? characteristic.upper ?? 0 : true, reason: 'misread', sure: true });
       }
@@ -85,7 +90,7 @@ function subjectMoves(subject: Subject, a: number, b: number): Command[] {
 }
 
 function gaugeFor(kind: string): string {
-  return ({ micrometer: 'MIC-11', 'edge microscope': 'OPT-31', 'density balance': 'DEN-41', 'coercivity meter': 'COE-42', 'hardness tester': 'HAR-43' } as Record<string, string>)[kind] ?? 'MIC-11';
+  return ({ micrometer: 'MIC-11', 'edge microscope': 'OPT-31', 'density balance': 'DEN-41', 'coercivity meter': 'COE-42', 'hardness tester': 'HAR-43', 'crater microscope': 'CRA-44' } as Record<string, string>)[kind] ?? 'MIC-11';
 }
 
 function dispositionOf(kind: Disposition['kind']): Disposition {
