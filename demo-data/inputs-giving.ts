@@ -15,7 +15,7 @@ export function inputsGiving(entry: ValueEntry, value: number, { innerMm = 0.6, 
       const outward = (inner: number, thicknessUm: number): number => Math.sqrt(inner ** 2 + (4 * entry.ballDiameterMm * thicknessUm) / 1000);
       if (entry.layers === undefined) return { innerMm, outerMm: rounded(outward(innerMm, value)) };
       const layers = layersUm ?? Array.from({ length: entry.layers }, () => value / (entry.layers ?? 1));
-      return { diametersMm: layers.reduceRight<readonly number[]>((diameters, thicknessUm) => [outward(diameters[0] ?? innerMm, thicknessUm), ...diameters], [innerMm]).map((each) => rounded(each, 4)) };
+      return { diametersMm: layers.reduceRight<readonly number[]>((diameters, thicknessUm) => [outward(diameters[0] ?? innerMm, thicknessUm), ...diameters], [innerMm]).map((each) => rounded(each)) };
     }
     case 'shrinkage': return { ...(entry.greenRead === true ? { greenMm: entry.dieMm } : {}), sinteredMm: rounded(entry.dieMm * (1 - value / 100)) };
     case 'archimedes': {

@@ -1,5 +1,5 @@
 import { formatDesignation, insertDimensions, readDesignation } from '../../shared/carbide/index.ts';
-import type { GradeCard, LayerCard, ProductCard, SubjectKind } from '../../shared/traveller/index.ts';
+import type { CoatingLayer, LayerCard, ProductCard, SubjectKind } from '../../shared/traveller/index.ts';
 import type { RecordCommand } from '../../shared/wire/records-file.ts';
 import { problemPlace, problemText } from '../../shared/words/designation.en.ts';
 import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
@@ -15,18 +15,14 @@ export const BY_DESIGNATION = 'designation';
 export const BY_DRAWING = 'drawing';
 
 /** One field of a card: typed, or chosen from plans of a kind, grades or coatings. */
-export interface CardField { readonly name: string; readonly label: string; readonly hint: string; readonly kind: 'text' | 'positive' | 'whole' | 'designation' | 'composition' | 'grade' | 'layer' | 'madeTo' | { readonly planFor: SubjectKind }; readonly unit: string; readonly most: number }
+export interface CardField { readonly name: string; readonly label: string; readonly hint: string; readonly kind: 'text' | 'positive' | 'whole' | 'designation' | 'layers' | 'grade' | 'layer' | 'madeTo' | { readonly planFor: SubjectKind }; readonly unit: string; readonly most: number }
 type Texts = Readonly<Record<string, string>>;
 
 const field = (name: string, label: string, kind: CardField['kind'] = 'text', { hint = '', unit = '', most = 60 } = {}): CardField => ({ name, label, kind, hint, unit, most });
 const number = field('id', words.fields.id, 'text', { hint: words.fields.idHint, most: 16 });
 /** The fields of each card, in the order in which they are asked. Lengths are those of the door. */
 export const CARD_FIELDS: Readonly<Record<CardKind, readonly CardField[]>> = {
-  grade: [
-    number, field('name', words.grade.name), field('composition', words.fields.composition, 'composition', { hint: words.fields.compositionHint, most: 2000 }),
-    field('powderPlan', words.grade.powderPlan, { planFor: 'batch' }), field('furnacePlan', words.grade.furnacePlan, { planFor: 'furnace' }),
-  ],
-  layer: [number, field('name', words.layer.name), field('coatingPlan', words.layer.coatingPlan, { planFor: 'coating' })],
+  layer: [number, field('name', words.layer.name), field('layers', words.fields.layers, 'layers', { hint: words.fields.layersHint, most: 1000 }), field('coatingPlan', words.layer.coatingPlan, { planFor: 'coating' })],
   product: [
     number, field('designation', words.product.designation, 'designation'), field('name', words.product.name, 'text', { most: 80 }), field('itemCode', words.product.itemCode, 'text', { hint: words.fields.codeHint, most: 16 }),
     field('marking', words.product.marking, 'text', { hint: words.fields.markingHint, most: 100 }), field('piecesPerBox', words.product.piecesPerBox, 'whole'),
@@ -36,19 +32,19 @@ export const CARD_FIELDS: Readonly<Record<CardKind, readonly CardField[]>> = {
 };
 
 /** The texts of a card that is there; null where none of this number is. */
-export function textsOf(kind: CardKind, id: string, { grades, layers, products }: Pick<CatalogueView, 'grades' | 'layers' | 'products'>): Texts | null {
-  const card = { grade: grades, layer: layers, product: products }[kind].find((each) => each.id === id);
+export function textsOf(kind: CardKind, id: string, { layers, products }: Pick<CatalogueView, 'layers' | 'products'>): Texts | null {
+  const card = { layer: layers, product: products }[kind].find((each) => each.id === id);
   if (card === undefined) return null;
   const texts = new Map(Object.entries<unknown>({ ...card }).map(([name, value]) => [name, typeof value === 'number' ? typedFigure(value) : String(value ?? UNCOATED)]));
   if ('designation' in card) texts.set('madeTo', card.byDrawing === true ? BY_DRAWING : BY_DESIGNATION);
-  if ('composition' in card) texts.set('composition', card.composition.map(({ component, massPercent }) => `${component} ${typedFigure(massPercent)}`).join('\n'));
+  if (kind === 'layer') texts.set('layers', 'layers' in card && card.layers !== undefined ? card.layers.map(({ name, lowerUm, upperUm }) => [name, ...[lowerUm, upperUm].map((limit) => (limit === null ? NO_LIMIT : typedFigure(limit)))].join(' ')).join('\n') : '');
   return Object.fromEntries(texts);
 }
 
 /** What is wrong with a field's text; empty where nothing is. @param texts of the other fields */
 export function cardFault({ kind }: CardField, text: string, texts: Texts = {}): string {
   if (kind === 'madeTo') return '';
-  if (kind === 'composition') return readComposition(text) === null ? words.wrong.composition : '';
+  if (kind === 'layers') return readLayers(text) === null ? words.wrong.layers : '';
   if (text.trim() === '') return words.wrong.missing;
   if (kind === 'designation') return texts['madeTo'] === BY_DRAWING ? '' : designationFault(text);
   const value = readNumber(text);
@@ -74,8 +70,10 @@ export function cardCommand(kind: CardKind, texts: Texts): RecordCommand {
   const figure = (name: string): number => readNumber(text(name)) ?? 0;
   const [id, name] = [text('id'), text('name')];
   switch (kind) {
-    case 'grade': return { type: 'defineGrade', grade: { id, name, composition: readComposition(text('composition')) ?? [], powderPlan: text('powderPlan'), furnacePlan: text('furnacePlan') } satisfies GradeCard };
-    case 'layer': return { type: 'defineLayer', layer: { id, name, coatingPlan: text('coatingPlan') } satisfies LayerCard };
+    case 'layer': {
+      const layers = readLayers(text('layers')) ?? [];
+      return { type: 'defineLayer', layer: { id, name, coatingPlan: text('coatingPlan'), ...(layers.length === 0 ? {} : { layers }) } satisfies LayerCard };
+    }
     case 'product': {
       const product: ProductCard = {
         id, name, designation: text('designation'), itemCode: text('itemCode'), grade: text('grade'), layer: text('layer') === UNCOATED ? null : text('layer'), marking: text('marking'),
@@ -87,13 +85,17 @@ export function cardCommand(kind: CardKind, texts: Texts): RecordCommand {
   }
 }
 
-/** Components one a line, the share in mass percent last: "Co 8". Null where a line is something else, or none is there. */
-export function readComposition(text: string): GradeCard['composition'] | null {
-  const lines = text.split('\n').map((line) => line.replace(/\s*%\s*$/, '').trim()).filter((line) => line !== '');
-  const shares = lines.flatMap((line) => {
-    const [, component = '', share = ''] = /^(.*\S)\s+(\S+)$/.exec(line) ?? [];
-    const massPercent = readNumber(share);
-    return component === '' || massPercent === null || massPercent < 0 || massPercent > 100 ? [] : [{ component, massPercent }];
+/** Stands for a limit that is not there. */
+const NO_LIMIT = '-';
+
+/** Layers one a line from the surface, each with its least and most thickness in µm: "TiN 0.5 1.5". Empty text: none are named. Null where a line is something else. */
+export function readLayers(text: string): readonly CoatingLayer[] | null {
+  const lines = text.split('\n').map((line) => line.replace(/\s*µm\s*$/, '').trim()).filter((line) => line !== '');
+  const layers = lines.flatMap((line): CoatingLayer[] => {
+    const [, name = '', least = '', most = ''] = /^(.*\S)\s+(\S+)\s+(\S+)$/.exec(line) ?? [];
+    const [lowerUm, upperUm] = [least, most].map((limit) => (limit === NO_LIMIT ? null : readNumber(limit)));
+    const sound = name !== '' && [[least, lowerUm], [most, upperUm]].every(([typed, limit]) => typed === NO_LIMIT || (typeof limit === 'number' && limit > 0));
+    return sound && lowerUm !== undefined && upperUm !== undefined ? [{ name, lowerUm, upperUm }] : [];
   });
-  return shares.length === 0 || shares.length < lines.length ? null : shares;
+  return layers.length < lines.length ? null : layers;
 }

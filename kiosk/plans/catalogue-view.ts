@@ -16,11 +16,11 @@ export function planPath(id: string, version?: number): string {
   return `/plans/plan/${encodeURIComponent(id)}${version === undefined ? '' : `/${version}`}`;
 }
 
-/** The kinds of card that are defined at the catalogue. */
-export const CARD_KINDS = ['grade', 'layer', 'product'] as const;
+/** The kinds of card that are defined in a form of the catalogue; a grade has a page of its own. */
+export const CARD_KINDS = ['layer', 'product'] as const;
 export type CardKind = (typeof CARD_KINDS)[number];
 
 /** Where a grade, coating or product is changed. */
-export function cardPath(kind: CardKind, id: string): string {
-  return `/plans/catalogue/${kind}/${encodeURIComponent(id)}`;
+export function cardPath(kind: CardKind | 'grade', id: string): string {
+  return kind === 'grade' ? `/plans/grade/${encodeURIComponent(id)}` : `/plans/catalogue/${kind}/${encodeURIComponent(id)}`;
 }

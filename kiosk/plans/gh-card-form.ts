@@ -19,11 +19,11 @@ import type { CardKind, CatalogueView } from './catalogue-view.ts';
 const words = plansDeskWords.catalogue;
 type Given = CustomEvent<{ value: string }>;
 
-/** Defines a grade, coating or product by hand, or with `card` changes one. */
+/** Defines a coating or product by hand, or with `card` changes one. */
 @customElement('gh-card-form')
 export class GhCardForm extends LitElement {
   static override styles = [partStyles, deskStyles];
-  @property() kind: CardKind = 'grade';
+  @property() kind: CardKind = 'layer';
   @property() card = '';
   /** A designation that a new product begins with. */
   @property() designation = '';
@@ -61,7 +61,7 @@ export class GhCardForm extends LitElement {
   }
 
   #typed(field: CardField, text: string, texts: Readonly<Record<string, string>>) {
-    return html`<gh-field label=${field.label} hint=${field.hint} unit=${field.unit} max-length=${field.most} ?multiline=${field.kind === 'composition'} entry=${field.kind === 'positive' ? 'decimal' : field.kind === 'whole' ? 'numeric' : 'text'}
+    return html`<gh-field label=${field.label} hint=${field.hint} unit=${field.unit} max-length=${field.most} ?multiline=${field.kind === 'layers'} entry=${field.kind === 'positive' ? 'decimal' : field.kind === 'whole' ? 'numeric' : 'text'}
       ?readonly=${field.name === 'id' && this.card !== ''} .value=${text} error=${this.asked ? cardFault(field, text, texts) : ''} @field-input=${({ detail }: Given) => this.#take(field.name, detail.value)}></gh-field>`;
   }
 

@@ -31,8 +31,8 @@ export class GhCatalogueLists extends LitElement {
     const { value } = this.#catalogue;
     if (value === null) return askedNotice(this.#catalogue);
     const defines = mayGive('defineGrade', this.#session.value?.roles ?? []);
-    const adds = (kind: CardKind) => (defines ? html`<p class="screen-only"><a href="/plans/catalogue/${kind}?new">${words.defineNew[kind]}</a></p>` : nothing);
-    const linked = (kind: CardKind, id: string) => (defines ? { href: cardPath(kind, id) } : {});
+    const adds = (kind: CardKind | 'grade') => (defines ? html`<p class="screen-only"><a href=${kind === 'grade' ? cardPath(kind, 'new') : `/plans/catalogue/${kind}?new`}>${words.defineNew[kind]}</a></p>` : nothing);
+    const linked = (kind: CardKind | 'grade', id: string) => (defines ? { href: cardPath(kind, id) } : {});
     const plan = (id: string) => html`<a href=${planPath(id)}>${id}</a>`;
     const products = value.products.map((card): DeskRow => ({
       key: card.id, ...linked('product', card.id), texts: { id: card.id, designation: card.designation, name: card.name, itemCode: card.itemCode, grade: card.grade, layer: card.layer ?? deskWords.none, piecesPerBox: card.piecesPerBox, plan: card.plan, marking: card.marking }, shown: { plan: plan(card.plan), ...(card.byDrawing === true ? {} : { designation: html`<a href="/plans/designation/${encodeURIComponent(card.designation)}">${card.designation}</a>` }) },

@@ -32,12 +32,13 @@ export class GhPlansDesk extends LitElement {
     void import('./compare/gh-plan-compare.ts');
     void import('./cautions/gh-plan-cautions.ts');
     void import('./designation/gh-designation.ts');
+    void import('./grade/gh-grade-page.ts');
     void import('./tables/gh-tables.ts');
     void import('./write/gh-new-plan.ts');
   }
 
   override render() {
-    const part = PARTS.find((each) => each === this.route?.parts[0]) ?? 'list';
+    const part = this.route?.parts[0] === 'grade' ? 'catalogue' : PARTS.find((each) => each === this.route?.parts[0]) ?? 'list';
     return html`<div class="page">
       <h1>${words.title}</h1>
       <gh-tabs label=${words.partsLabel} current=${PATHS[part]} .tabs=${PARTS.map((each) => ({ href: PATHS[each], text: words.parts[each] }))}></gh-tabs>
@@ -47,14 +48,19 @@ export class GhPlansDesk extends LitElement {
 
   #part(part: (typeof PARTS)[number]) {
     const [first = '', second = '', third = ''] = this.route?.parts ?? [];
-    if (part === 'catalogue') return this.#catalogue(second, third);
+    if (part === 'catalogue' && first !== 'grade') return this.#catalogue(second, third);
     if (part === 'designation') return html`<gh-designation text=${second}></gh-designation>`;
     if (part === 'compare') return html`<gh-plan-compare .query=${this.route?.query ?? new URLSearchParams()}></gh-plan-compare>`;
     if (part === 'switching') return html`<gh-switching-states stream=${this.route?.query.get('state') ?? ''}></gh-switching-states>`;
     if (part === 'cautions') return html`<gh-plan-cautions></gh-plan-cautions>`;
     if (part === 'tables') return html`<gh-tables></gh-tables>`;
+    if (first === 'grade') return this.#grade(second === 'new' ? '' : second);
     if (first === 'new') return mayGive('draftPlan', this.#session.value?.roles ?? []) ? html`<p class="screen-only"><a href="/plans">${words.back}</a></p><gh-new-plan></gh-new-plan>` : html`<p class="soft">${words.approve.mayNot}</p>`;
     return first === 'plan' && second !== '' ? html`<gh-plan-page plan=${second} chosen=${third} .writing=${this.route?.query.get('draft') ?? null}></gh-plan-page>` : html`<gh-plan-list></gh-plan-list>`;
+  }
+
+  #grade(id: string) {
+    return html`<p class="screen-only"><a href="/plans/catalogue">${words.catalogue.back}</a></p>${mayGive('defineGrade', this.#session.value?.roles ?? []) ? html`<gh-grade-page grade=${id}></gh-grade-page>` : html`<p class="soft">${words.catalogue.mayNot}</p>`}`;
   }
 
   #catalogue(kind: string, id: string) {

@@ -55,14 +55,14 @@ export const plansDeskWords = {
     product: { id: 'Product', designation: 'Designation', name: 'Name', itemCode: 'Item code', grade: 'Grade', layer: 'Coating', piecesPerBox: 'Pieces a box', plan: 'Plan', marking: 'Marking' },
     grade: { id: 'Grade', name: 'Name', composition: 'Composition', powderPlan: 'Powder plan', furnacePlan: 'Furnace plan' },
     layer: { id: 'Coating', name: 'Name', coatingPlan: 'Coating plan' }, component: (component: string, percent: string) => `${component} ${percent} %`,
-    defineNew: { product: 'Define a product', grade: 'Define a grade', layer: 'Define a coating' }, defineTitle: { product: 'A product', grade: 'A grade', layer: 'A coating' },
+    defineNew: { product: 'Define a product', grade: 'Define a grade', layer: 'Define a coating' }, defineTitle: { product: 'A product', layer: 'A coating' },
     changeTitle: (what: string, id: string) => `Change the ${what} ${id}`, changeNote: 'Lots, batches and charges keep what they were opened with.', back: 'The catalogue', save: 'Save it', saved: (id: string) => `${id} is saved.`,
     mayNot: 'Only quality engineers define what the plant makes.', unknown: (what: string, id: string) => ({ happened: `There is no ${what} ${id}.`, next: 'Choose one from the catalogue.' }),
     fields: {
-      sinteredVolumeMm3: 'Sintered volume', thicknessMm: 'Thickness s', id: 'Number', idHint: '2 to 16 of A–Z, 0–9 and dash; it stays for good.', codeHint: '2 to 16 of A–Z, 0–9 and dash.', composition: 'Composition', compositionHint: 'One component a line, with its share in mass percent: Co 8', markingHint: 'As it stands on the piece.',
+      sinteredVolumeMm3: 'Sintered volume', thicknessMm: 'Thickness s', id: 'Number', idHint: '2 to 16 of A–Z, 0–9 and dash; it stays for good.', codeHint: '2 to 16 of A–Z, 0–9 and dash.', layers: 'Layers', layersHint: 'From the surface, one a line, with least and most thickness in µm: TiN 0.5 1.5. Empty: judged as a whole.', markingHint: 'As it stands on the piece.',
       noPlan: 'There is no such plan yet. Draft or load one first.', noGrade: 'There is no grade yet. Define one first.', uncoated: 'uncoated', madeTo: 'Made to', byDesignation: 'its designation (ISO 1832)', byDrawing: 'a drawing',
     },
-    wrong: { missing: 'This must be filled in.', number: 'A number above 0.', whole: 'A whole number, 1 or more.', composition: 'Each line is a component and a share from 0 to 100.' },
+    wrong: { missing: 'This must be filled in.', number: 'A number above 0.', whole: 'A whole number, 1 or more.', layers: 'Each line is a name and two thicknesses in µm, or - for none.' },
   },
 };
 export type PlansDeskWords = typeof plansDeskWords;

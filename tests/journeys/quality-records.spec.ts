@@ -125,22 +125,25 @@ test('an engineer defines a grade, a coating and a product by hand, and changes 
   const choose = async (group: string, option: RegExp) => engineer.tap(engineer.page.getByRole('group', { name: group }).getByRole('radio', { name: option }));
   await engineer.page.goto('/plans/catalogue');
   await engineer.tap(link(engineer, 'Define a grade'));
-  await engineer.tap(button(engineer, 'Save it'));
-  await expect(engineer.page.getByText('Each line is a component and a share from 0 to 100.')).toBeVisible();
-  await engineer.accessibleInEveryTheme();
   await fillIn(engineer, 'Number', 'hand-9');
   await fillIn(engineer, 'Name', 'By hand 9');
-  await fillIn(engineer, 'Composition', 'WC 91\nCo 9');
-  await choose('Powder plan', /POWDER-T10/);
-  await choose('Furnace plan', /FURNACE-T10/);
-  await engineer.accessible();
-  await engineer.picture('define-grade');
+  for (const [at, share] of ['91', '9'].entries()) {
+    await engineer.tap(engineer.page.getByRole('group', { name: `Component ${at + 1}` }).getByRole('textbox', { name: 'Share' }));
+    await engineer.type(share);
+  }
+  await engineer.page.getByLabel('Powder plan').selectOption('POWDER-T10');
+  await engineer.page.getByLabel('Furnace plan').selectOption('FURNACE-T10');
   await engineer.tap(button(engineer, 'Save it'));
   await expect(engineer.page.getByText('HAND-9 is saved.')).toBeVisible();
 
   await engineer.page.goto('/plans/catalogue/layer?new');
   await fillIn(engineer, 'Number', 'HAND-L');
   await fillIn(engineer, 'Name', 'By hand, one layer');
+  await fillIn(engineer, 'Layers', 'TiAlN 2.3');
+  await engineer.tap(button(engineer, 'Save it'));
+  await expect(engineer.page.getByText('Each line is a name and two thicknesses in µm, or - for none.')).toBeVisible();
+  await engineer.accessibleInEveryTheme();
+  await engineer.type(' 3.7');
   await choose('Coating plan', /COATING-PVD/);
   await engineer.tap(button(engineer, 'Save it'));
   await expect(engineer.page.getByText('HAND-L is saved.')).toBeVisible();

@@ -3,7 +3,7 @@ import { Floor } from '../../../demo-data/floor.ts';
 import { KEEPER, PEOPLE } from '../../../demo-data/people.ts';
 import { gaugesOn, GRADES, LAYERS, PLANT, PRODUCTS } from '../../../demo-data/plant-records.ts';
 import { PLANS } from '../../../demo-data/plans.ts';
-import { cardCommand, cardFault, CARD_FIELDS, readComposition, textsOf } from '../../../kiosk/plans/card-fields.ts';
+import { cardCommand, cardFault, CARD_FIELDS, readLayers, textsOf } from '../../../kiosk/plans/card-fields.ts';
 import { recordsFileOf, standingsOf, type RecordsHere } from '../../../kiosk/plans/record-standing.ts';
 import { commandSchema } from '../../../shared/wire/command-schema.ts';
 import { commandsOf, readRecordsFile, RECORDS_FORM, type RecordsFile } from '../../../shared/wire/records-file.ts';
@@ -79,7 +79,7 @@ it.each([
 });
 
 it('defines by hand exactly the cards that are here', () => {
-  for (const [kind, cards] of [['grade', GRADES], ['layer', LAYERS], ['product', PRODUCTS]] as const) for (const { id } of cards) {
+  for (const [kind, cards] of [['layer', LAYERS], ['product', PRODUCTS]] as const) for (const { id } of cards) {
     const texts = textsOf(kind, id, demo) ?? {};
     expect(CARD_FIELDS[kind].map((field) => cardFault(field, texts[field.name] ?? ''))).toEqual(CARD_FIELDS[kind].map(() => ''));
     expect(standingsOf([cardCommand(kind, texts)], demo).map(({ standing }) => standing), `${kind} ${id}`).toEqual([{ is: 'same' }]);
@@ -87,8 +87,8 @@ it('defines by hand exactly the cards that are here', () => {
 });
 
 it.each([
-  { text: 'WC 92\nCo 8', read: [{ component: 'WC', massPercent: 92 }, { component: 'Co', massPercent: 8 }] }, { text: ' Mixed carbide 0,5 % \n', read: [{ component: 'Mixed carbide', massPercent: 0.5 }] },
-  { text: '', read: null }, { text: 'Co', read: null }, { text: 'Co 108', read: null }, { text: 'WC 92\nCo eight', read: null },
-])('reads the composition "$text"', ({ text, read }) => {
-  expect(readComposition(text)).toEqual(read);
+  { text: 'TiN 0.5 1.5\nTi(C,N) 5 -', read: [{ name: 'TiN', lowerUm: 0.5, upperUm: 1.5 }, { name: 'Ti(C,N)', lowerUm: 5, upperUm: null }] }, { text: ' Top layer 0,5 1,5 µm \n', read: [{ name: 'Top layer', lowerUm: 0.5, upperUm: 1.5 }] },
+  { text: '', read: [] }, { text: 'TiN', read: null }, { text: 'TiN 1', read: null }, { text: 'TiN 0 1', read: null }, { text: 'TiN one two', read: null },
+])('reads the layers "$text"', ({ text, read }) => {
+  expect(readLayers(text)).toEqual(read);
 });
