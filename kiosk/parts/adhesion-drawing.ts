@@ -12,7 +12,7 @@ export const INDENT = 40;
 const around = (angle: number, radius: number): Point => ({ x: radius * Math.cos(angle), y: radius * Math.sin(angle) });
 
 /**
- * The geometry of a class of adhesion, 0 to 3: nothing; cracks; cracks and flaked fields at the rim; flaked all around. Our own drawing, the same
+ * The geometry of a class of adhesion, 0 to 3: nothing; cracks; cracks and flaked fields at the rim; flaked all around, where no coating is left to crack. Our own drawing, the same
  * every time. What it shows follows the words of ISO 26443 as seen in secondary text; how long a crack or how wide a field is, is invented.
  */
 export function adhesionPicture(grade: 0 | 1 | 2 | 3): AdhesionPicture {
@@ -22,12 +22,12 @@ export function adhesionPicture(grade: 0 | 1 | 2 | 3): AdhesionPicture {
     const length = between(10, 32);
     return [0, 0.3, 0.65, 1].map((part) => around(angle + (part === 0 ? 0 : between(-0.07, 0.07)), INDENT - 1 + part * length));
   };
-  const cracks = grade === 0 ? [] : Array.from({ length: 17 }, (_, at) => crack(((at + between(-0.3, 0.3)) / 17) * 2 * Math.PI));
+  const cracks = grade === 0 || grade === 3 ? [] : Array.from({ length: 17 }, (_, at) => crack(((at + between(-0.3, 0.3)) / 17) * 2 * Math.PI));
   const field = (middle: number, half: number, depth: number): Point[] => {
     const edge = Array.from({ length: 9 }, (_, at) => around(middle + half * (1 - at / 4), INDENT + depth * Math.sin((Math.PI * at) / 8) * between(0.75, 1.15)));
     return [...Array.from({ length: 7 }, (_, at) => around(middle + half * (at / 3 - 1), INDENT)), ...edge];
   };
-  const flaked = grade === 2 ? [field(-0.5, 0.42, 22), field(1.5, 0.3, 15), field(3.4, 0.36, 18)] : [];
+  const flaked = grade === 2 ? [field(-0.5, 0.52, 34), field(1.6, 0.42, 26), field(3.5, 0.46, 30)] : [];
   const ring = grade === 3 ? Array.from({ length: 36 }, (_, at) => around((at / 36) * 2 * Math.PI, INDENT + between(17, 33))) : null;
   return { cracks, flaked, ring };
 }

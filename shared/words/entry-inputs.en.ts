@@ -6,7 +6,7 @@ export const inputWords = {
   names: {
     outerDiameter: () => 'Outer diameter', innerDiameter: () => 'Inner diameter', greenSize: () => 'Green size', sinteredLength: () => 'Sintered length', massInAir: () => 'Mass in air',
     massInWater: () => 'Mass in water', waterTemperature: () => 'Water temperature', saturation: () => 'Magnetic saturation as read',
-    ringDiameter: ({ nth, of }, layer) => (nth === 1 ? 'Diameter at the surface' : nth === of ? `Diameter at the substrate, under ${layer}` : `Diameter under ${layer}`),
+    ringDiameter: ({ nth, of }, layer) => (nth === 1 ? 'Diameter at surface' : nth === of ? 'Diameter at substrate' : `Diameter under ${layer}`),
   } satisfies Readonly<Record<AskedInput['what'], (asked: AskedInput, layer: string) => string>>,
   layer: (nth: number) => `layer ${nth}`,
   keypad: (name: string, ordinal: number, where: 'place' | 'piece') => `${name}, ${where} ${ordinal}`,

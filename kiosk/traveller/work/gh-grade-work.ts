@@ -22,8 +22,8 @@ export class GhGradeWork extends GateWork {
     .given { list-style: none; display: flex; flex-wrap: wrap; gap: 0.2em 1.6em; background: var(--slip); padding: 0.4em var(--pad); font-family: var(--face-figures); }
     .given:empty { display: none; }
     .pictures { display: grid; gap: var(--gap); grid-template-columns: repeat(auto-fit, minmax(9.5rem, 1fr)); }
-    .picture { display: grid; justify-items: center; align-content: start; gap: 0.2em; text-align: center; padding: 0.5em; text-wrap: balance; }
-    .picture gh-rating-picture { inline-size: min(100%, 13rem); }
+    .pictures .picture { display: grid; grid-template-columns: minmax(0, 1fr); justify-items: center; align-content: start; gap: 0.2em; text-align: center; padding: 0.5em; text-wrap: balance; }
+    .picture gh-rating-picture { inline-size: min(100%, 12rem); }
     .picture strong { font-family: var(--face-figures); font-size: var(--text-key); line-height: 1; }
     .picture small { color: var(--bad); font-weight: 650; }
     .source { color: var(--ink-soft); font-size: var(--text-small); }
@@ -65,7 +65,7 @@ export class GhGradeWork extends GateWork {
 
   #picture(reference: RatingReference, rating: string, beyond: boolean, give: (rating: string) => void) {
     const shown = ratingShown(reference, rating);
-    return html`<button type="button" class="key picture" @click=${() => give(rating)}>
+    return html`<button type="button" class="picture key" @click=${() => give(rating)}>
       ${shown === null ? nothing : html`<gh-rating-picture .picture=${shown.picture}></gh-rating-picture>`}
       <strong>${rating}</strong><span>${shown?.text ?? ''}</span>${beyond ? html`<small>${travellerWords().grade.beyond}</small>` : nothing}
     </button>`;
