@@ -72,6 +72,8 @@ test('everything a release rests on is on one screen with its numbers; the signa
   for (const said of ['C-L26-0541-1', 'L26-0541', 'CNMG 12 04 08', 'P26-180', 'Vera Stane', 'Quantity 1000 pieces']) expect(text).toContain(said);
 
   // Whoever holds the file needs no account here: the endpoint answers without a session.
+  const withDrawing = await releaser.page.request.get(await releaser.page.getByRole('link', { name: 'With the drawing on its last page (PDF)' }).getAttribute('href') ?? '');
+  expect([withDrawing.status(), withDrawing.headers()['content-type'], (await withDrawing.body()).length > (await opened.body()).length]).toEqual([200, 'application/pdf', true]);
   const verify = (file: Buffer) => fetch(`${plant.server.url}/api/certificates/verify`, { method: 'POST', headers: { 'content-type': 'application/pdf' }, body: new Uint8Array(file) });
   expect(await (await verify(bytes)).json()).toMatchObject({ verdict: 'genuine' });
   const altered = withOtherData(bytes, (json) => json.replace('"quantity":1000', '"quantity":9000'));
