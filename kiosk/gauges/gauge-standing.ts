@@ -25,3 +25,8 @@ export const markOfGauge: Readonly<Record<GaugeStanding, StateName>> = { fit: 'a
 export function today(): string {
   return new Date().toISOString().slice(0, 10);
 }
+/** Where it is used, its own bench first. */
+export function benchesOf({ bench, benches = [] }: GaugeCard): string {
+  const all = [...(bench === null ? [] : [bench]), ...benches];
+  return all.length === 0 ? '–' : all.join(', ');
+}

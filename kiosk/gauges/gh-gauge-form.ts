@@ -13,11 +13,13 @@ import { partStyles } from '../parts/part-styles.ts';
 import { tell } from '../parts/tell.ts';
 
 const words = gaugesDeskWords.register;
-const TEXTS = ['id', 'name', 'gaugeKind', 'unit', 'calibrationDue', 'bench'] as const;
-const NUMBERS = ['resolution', 'expandedUncertainty', 'least', 'most'] as const;
+const TEXTS = ['id', 'name', 'gaugeKind', 'unit', 'calibrationDue', 'bench', 'benches', 'certificate'] as const;
+const NUMBERS = ['resolution', 'expandedUncertainty', 'least', 'most', 'coverageFactor', 'intervalMonths', 'allowedError'] as const;
+/** These may stay empty. */
+const OPTIONAL: readonly Key[] = ['bench', 'benches', 'certificate', 'coverageFactor', 'intervalMonths', 'allowedError'];
 type Key = (typeof TEXTS)[number] | (typeof NUMBERS)[number];
-const ORDER: readonly Key[] = ['id', 'name', 'gaugeKind', 'unit', 'resolution', 'expandedUncertainty', 'least', 'most', 'calibrationDue', 'bench'];
-const empty: Readonly<Record<Key, string>> = { id: '', name: '', gaugeKind: '', unit: '', resolution: '', expandedUncertainty: '', least: '', most: '', calibrationDue: '', bench: '' };
+const ORDER: readonly Key[] = ['id', 'name', 'gaugeKind', 'unit', 'resolution', 'expandedUncertainty', 'coverageFactor', 'least', 'most', 'calibrationDue', 'intervalMonths', 'certificate', 'allowedError', 'bench', 'benches'];
+const empty: Readonly<Record<Key, string>> = { id: '', name: '', gaugeKind: '', unit: '', resolution: '', expandedUncertainty: '', least: '', most: '', calibrationDue: '', bench: '', benches: '', certificate: '', coverageFactor: '', intervalMonths: '', allowedError: '' };
 
 /**
  * Registers a gauge.
@@ -35,7 +37,7 @@ export class GhGaugeForm extends LitElement {
       <h2 id="title">${words.registerOne}</h2>
       ${refusalNotice(this.#giving)}
       <div class="fields">${ORDER.map((key) => html`<gh-field label=${words.fields[key]} hint=${key === 'gaugeKind' ? words.kindHint : ''} type=${key === 'calibrationDue' ? 'date' : 'text'}
-        entry=${NUMBERS.some((number) => number === key) ? 'decimal' : 'text'} max-length="64" .value=${this.fields[key]} error=${this.asked ? this.#faultOf(key) : ''}
+        entry=${NUMBERS.some((number) => number === key) ? 'decimal' : 'text'} ?multiline=${key === 'benches'} max-length=${key === 'benches' ? 400 : 64} .value=${this.fields[key]} error=${this.asked ? this.#faultOf(key) : ''}
         @field-input=${({ detail }: CustomEvent<{ value: string }>) => (this.fields = { ...this.fields, [key]: detail.value })}></gh-field>`)}</div>
       <div class="keys"><gh-button kind="primary" .busy=${this.#giving.busy !== null} busy-word=${deskWords.busy} @click=${() => void this.#register()}>${words.save}</gh-button></div>
     </section>`;
@@ -43,12 +45,12 @@ export class GhGaugeForm extends LitElement {
 
   #faultOf(key: Key): string {
     const text = this.fields[key].trim();
-    if (key === 'bench') return '';
-    if (text === '') return words.missing;
+    if (text === '') return OPTIONAL.includes(key) ? '' : words.missing;
     if (!NUMBERS.some((number) => number === key)) return '';
     const value = readNumber(text);
     if (value === null) return words.noNumber;
-    if ((key === 'resolution' && value <= 0) || (key === 'expandedUncertainty' && value < 0)) return words.notPositive;
+    if (key === 'intervalMonths' && (!Number.isInteger(value) || value < 1)) return words.noNumber;
+    if (((key === 'resolution' || key === 'allowedError' || key === 'coverageFactor') && value <= 0) || (key === 'expandedUncertainty' && value < 0)) return words.notPositive;
     return key === 'most' && value <= (readNumber(this.fields.least) ?? value - 1) ? words.rangeEmpty : '';
   }
 
@@ -57,9 +59,12 @@ export class GhGaugeForm extends LitElement {
     if (ORDER.some((key) => this.#faultOf(key) !== '')) return;
     const { fields } = this;
     const number = (key: (typeof NUMBERS)[number]): number => readNumber(fields[key]) ?? 0;
+    const benches = fields.benches.split('\n').map((bench) => bench.trim()).filter((bench) => bench !== '');
     const gauge: GaugeCard = {
       id: fields.id.trim(), name: fields.name.trim(), gaugeKind: fields.gaugeKind.trim(), unit: fields.unit.trim(), calibrationDue: fields.calibrationDue.trim(), bench: fields.bench.trim() === '' ? null : fields.bench.trim(),
       resolution: number('resolution'), expandedUncertainty: number('expandedUncertainty'), least: number('least'), most: number('most'),
+      ...(fields.coverageFactor.trim() === '' ? {} : { coverageFactor: number('coverageFactor') }), ...(fields.intervalMonths.trim() === '' ? {} : { intervalMonths: number('intervalMonths') }), ...(fields.allowedError.trim() === '' ? {} : { allowedError: number('allowedError') }),
+      ...(fields.certificate.trim() === '' ? {} : { certificate: fields.certificate.trim() }), ...(benches.length === 0 ? {} : { benches }),
     };
     if ((await this.#giving.give('register', { type: 'registerGauge', gauge })) === null) return;
     this.asked = false;

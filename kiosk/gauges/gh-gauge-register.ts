@@ -4,15 +4,14 @@ import { gaugesDeskWords } from '../../shared/words/gauges-desk.en.ts';
 import { askedNotice } from '../desk/asked-notice.ts';
 import { Asked } from '../desk/asked.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
-import { showDay, showFigure } from '../desk/show.ts';
+import { showDay, showFigure, showMoment } from '../desk/show.ts';
 import { SortedTable, type DeskRow } from '../desk/sorted-table.ts';
 import { deskWords } from '../desk/words.ts';
 import { link } from '../link/index.ts';
 import '../parts/gh-notice.ts';
 import '../parts/gh-state-mark.ts';
 import { partStyles } from '../parts/part-styles.ts';
-import { gaugeStanding, markOfGauge, today, type GaugeRow } from './gauge-standing.ts';
-import './gh-gauge-card.ts';
+import { benchesOf, gaugeStanding, markOfGauge, today, type GaugeRow } from './gauge-standing.ts';
 import './gh-gauge-form.ts';
 
 const words = gaugesDeskWords.register;
@@ -20,14 +19,13 @@ const columns = [
   { key: 'id', head: words.columns.id, sortable: true, filterable: true }, { key: 'standing', head: words.columns.standing, sortable: true, filterable: true }, { key: 'due', head: words.columns.due, sortable: true },
   { key: 'name', head: words.columns.name, sortable: true, filterable: true }, { key: 'kind', head: words.columns.kind, sortable: true, filterable: true },
   { key: 'range', head: words.columns.range }, { key: 'resolution', head: words.columns.resolution, kind: 'number' as const }, { key: 'uncertainty', head: words.columns.uncertainty, kind: 'number' as const },
-  { key: 'bench', head: words.columns.bench, sortable: true },
+  { key: 'lastGood', head: words.columns.lastGood, sortable: true }, { key: 'certificate', head: words.columns.certificate }, { key: 'interval', head: words.columns.interval }, { key: 'bench', head: words.columns.bench, sortable: true, filterable: true },
 ];
 
-/** The gauges of the plant: the list with what is overdue, one gauge, or a new one. */
+/** The gauges of the plant: the list with what is overdue, or a new one. */
 @customElement('gh-gauge-register')
 export class GhGaugeRegister extends LitElement {
   static override styles = [partStyles, deskStyles];
-  @property() gauge = '';
   @property({ type: Boolean }) registers = false;
   @state() private done = '';
   readonly #catalogue = new Asked<{ readonly gauges: readonly GaugeRow[] }>(this, { key: () => '/api/catalogue', read: (path) => link.ask(path), topics: ['catalogue'] });
@@ -43,11 +41,6 @@ export class GhGaugeRegister extends LitElement {
       void this.#catalogue.again();
     };
     if (this.registers) return html`${back}<gh-gauge-form @gauge-changed=${told}></gh-gauge-form>`;
-    if (this.gauge !== '') {
-      const gauge = value.gauges.find(({ id }) => id === this.gauge);
-      const unknown = words.unknown(this.gauge);
-      return html`${back}${gauge === undefined ? html`<gh-notice kind="empty" happened=${unknown.happened} next=${unknown.next}></gh-notice>` : html`<gh-gauge-card .gauge=${gauge} @gauge-changed=${told}></gh-gauge-card>`}`;
-    }
     const day = today();
     const overdue = value.gauges.filter((gauge) => gaugeStanding(gauge, day) === 'overdue').length;
     return html`${askedNotice(this.#catalogue)}${overdue === 0 ? nothing : html`<gh-notice kind="fault" happened=${words.overdueNote(overdue, showFigure(overdue))}></gh-notice>`}
@@ -63,10 +56,11 @@ function rowOf(gauge: GaugeRow, day: string): DeskRow {
     key: gauge.id, href: `/gauges/${encodeURIComponent(gauge.id)}`,
     texts: {
       id: gauge.id, name: gauge.name, kind: gauge.gaugeKind, range: words.range(showFigure(gauge.least), showFigure(gauge.most), gauge.unit), resolution: words.withUnit(showFigure(gauge.resolution), gauge.unit),
-      uncertainty: words.withUnit(showFigure(gauge.expandedUncertainty), gauge.unit), due: gauge.calibrationDue, standing: word, bench: gauge.bench ?? deskWords.none,
+      uncertainty: `${words.withUnit(showFigure(gauge.expandedUncertainty), gauge.unit)} (${showFigure(gauge.coverageFactor ?? 2)})`, due: gauge.calibrationDue, standing: word, bench: benchesOf(gauge),
+      lastGood: gauge.lastGoodAt ?? deskWords.none, certificate: gauge.certificate ?? deskWords.none, interval: gauge.intervalMonths === undefined ? deskWords.none : words.months(showFigure(gauge.intervalMonths)),
     },
     // A range stays on one line with its unit.
-    shown: { range: words.range(showFigure(gauge.least), showFigure(gauge.most), gauge.unit).replaceAll(' ', '\u00a0'), due: showDay(gauge.calibrationDue), standing: html`<gh-state-mark state=${markOfGauge[standing]} word=${word} size="small"></gh-state-mark>` },
+    shown: { range: words.range(showFigure(gauge.least), showFigure(gauge.most), gauge.unit).replaceAll(' ', '\u00a0'), due: showDay(gauge.calibrationDue), ...(gauge.lastGoodAt === null ? {} : { lastGood: showMoment(gauge.lastGoodAt) }), standing: html`<gh-state-mark state=${markOfGauge[standing]} word=${word} size="small"></gh-state-mark>` },
   };
 }
 
