@@ -1,4 +1,5 @@
 import type { Characteristic, Confirmed, CountedRule, GatePlan, Graded, InspectionPlan, Measured, NonconformityKind, Role } from '../shared/traveller/index.ts';
+import { blendPlan } from './blend-plans.ts';
 
 /**
  * The invented plant's inspection plans. Gates, methods and kinds of nonconformity follow what the trade commonly checks;
@@ -54,6 +55,7 @@ function powderPlan(id: string, name: string, grade: GradeNumbers): InspectionPl
       measured({ id: 'binder', name: 'Pressing binder', method: 'burn-off', unit: '%', decimals: 2, lower: 1.9, upper: 2.1, target: 2, plausible: { least: 0.5, most: 5 }, factor: 'binderPercent', sampling: barrels(1) }),
       measured({ id: 'carbon', name: 'Total carbon', method: 'ISO 3907', unit: '%', decimals: 2, lower: grade.carbon - 0.03, upper: grade.carbon + 0.03, target: grade.carbon, plausible: { least: 3, most: 9 }, sampling: barrels(1) }),
       measured({ id: 'shrinkage', name: 'Linear shrinkage of test pieces', method: 'pressed at 150 MPa and sintered', unit: '%', decimals: 2, lower: 17.7, upper: 18.3, target: 18, plausible: { least: 10, most: 25 }, gaugeKind: 'micrometer', entry: { how: 'shrinkage', dieMm: 25 }, factor: 'linearShrinkagePercent', sampling: barrels(1) }),
+      measured({ id: 'height', name: 'Shrinkage along pressing', method: 'green and sintered height of the same test pieces', unit: '%', decimals: 2, lower: 18.3, upper: 19.3, target: 18.8, plausible: { least: 10, most: 25 }, gaugeKind: 'micrometer', entry: { how: 'shrinkage', dieMm: 6, greenRead: true }, factor: 'heightShrinkagePercent', sampling: barrels(1) }),
       ...sinteredSet(grade, barrels(1), true),
     ],
   };
@@ -173,9 +175,14 @@ function route({ id, name, circle, thickness, corner, marking, rules }: Route): 
   };
 }
 
+const POWDER_F8 = powderPlan('POWDER-F8', 'Powder, Demo fine 8', F8);
+const POWDER_T10 = powderPlan('POWDER-T10', 'Powder, Demo tough 10', T10);
+
 export const PLANS: readonly InspectionPlan[] = [
-  powderPlan('POWDER-F8', 'Powder, Demo fine 8', F8),
-  powderPlan('POWDER-T10', 'Powder, Demo tough 10', T10),
+  POWDER_F8,
+  POWDER_T10,
+  blendPlan('BLEND-F8', 'Blend of powder, Demo fine 8', POWDER_F8),
+  blendPlan('BLEND-T10', 'Blend of powder, Demo tough 10', POWDER_T10),
   furnacePlan('FURNACE-F8', 'Furnace charge, Demo fine 8', F8),
   furnacePlan('FURNACE-T10', 'Furnace charge, Demo tough 10', T10),
   coatingPlan('COATING-CVD', 'Coating charge, Demo layer A', 12, 2, [{ name: 'TiN', um: 1, toleranceUm: 0.5 }, { name: 'Al2O3', um: 4, toleranceUm: 1 }, { name: 'TiCN', um: 7, toleranceUm: 1.5 }]),

@@ -4,11 +4,11 @@ import type { GaugeCard, GradeCard, LayerCard, PlantCard, ProductCard } from '..
 export const PLANT: PlantCard = { name: 'Demo plant Lindenrath (invented)', address: '1 Invented Way, Lindenrath', country: 'XX', demo: true };
 
 export const GRADES: readonly GradeCard[] = [
-  { id: 'DEMO-F8', name: 'Demo fine 8', composition: [{ component: 'WC', massPercent: 91.65 }, { component: 'Co', massPercent: 8 }, { component: 'Cr3C2', massPercent: 0.35 }], powderPlan: 'POWDER-F8', furnacePlan: 'FURNACE-F8', limits: {
+  { id: 'DEMO-F8', name: 'Demo fine 8', composition: [{ component: 'WC', massPercent: 91.65 }, { component: 'Co', massPercent: 8 }, { component: 'Cr3C2', massPercent: 0.35 }], powderPlan: 'POWDER-F8', blendPlan: 'BLEND-F8', furnacePlan: 'FURNACE-F8', limits: {
     densityGPerCm3: { lower: 14.59, upper: 14.71 }, coercivityKAPerM: { lower: 14, upper: 17 }, hardnessHv30: { lower: 1550, upper: 1650 }, saturation: { lowPercent: 78, warnLowPercent: 81, warnHighPercent: 91, highPercent: 94, unit: 'µT·m³/kg' },
     porosity: { A: 'A02', B: 'B00', C: 'C00' }, flags: { etaPhase: 'none', binderLakes: 'traces' },
   } },
-  { id: 'DEMO-T10', name: 'Demo tough 10', composition: [{ component: 'WC', massPercent: 90 }, { component: 'Co', massPercent: 10 }], powderPlan: 'POWDER-T10', furnacePlan: 'FURNACE-T10', limits: {
+  { id: 'DEMO-T10', name: 'Demo tough 10', composition: [{ component: 'WC', massPercent: 90 }, { component: 'Co', massPercent: 10 }], powderPlan: 'POWDER-T10', blendPlan: 'BLEND-T10', furnacePlan: 'FURNACE-T10', limits: {
     densityGPerCm3: { lower: 14.39, upper: 14.51 }, coercivityKAPerM: { lower: 10.5, upper: 13.5 }, hardnessHv30: { lower: 1400, upper: 1500 }, saturation: { lowPercent: 78, warnLowPercent: 81, warnHighPercent: 91, highPercent: 94, unit: 'A·m²/kg' },
     porosity: { A: 'A02', B: 'B00', C: 'C00' }, flags: { etaPhase: 'none', binderLakes: 'traces' },
   } },

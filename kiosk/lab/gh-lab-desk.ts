@@ -13,9 +13,13 @@ import { partStyles } from '../parts/part-styles.ts';
 import { goTo } from '../shell/navigation.ts';
 import { routeOf, travellerPath, type Route } from '../shell/routes.ts';
 import { labWords } from './words.ts';
+import { powderToPressWords } from '../../shared/words/powder-to-press.en.ts';
 
 interface LabLists { readonly bench: BenchList; readonly batches: readonly BenchRow[]; readonly furnace: readonly BenchRow[]; readonly coating: readonly BenchRow[]; readonly grades: readonly GradeCard[]; readonly layers: readonly LayerCard[] }
-type Form = 'batch' | 'furnace' | 'coating';
+type Form = 'batch' | 'blend' | 'furnace' | 'coating';
+
+/** Each form comes when it is first wanted. */
+const FORMS: Readonly<Record<Form, () => Promise<unknown>>> = { batch: () => import('./gh-open-batch.ts'), blend: () => import('./gh-blend-batches.ts'), furnace: () => import('./gh-open-charge.ts'), coating: () => import('./gh-open-charge.ts') };
 
 /** The lab's desk: tests to be done on batches and charges, and the forms that open them. The work itself is done on the traveller. */
 @customElement('gh-lab-desk')
@@ -58,16 +62,18 @@ export class GhLabDesk extends LitElement {
     const open = (form: Form) => () => void this.#openForm(form);
     return html`<div class="keys">
       ${mayGive('openBatch', roles) ? html`<gh-button @click=${open('batch')}>${words.openBatch}</gh-button>` : nothing}
+      ${mayGive('blendBatches', roles) ? html`<gh-button @click=${open('blend')}>${powderToPressWords.blend.key}</gh-button>` : nothing}
       ${mayGive('openCharge', roles) ? html`<gh-button @click=${open('furnace')}>${words.openFurnace}</gh-button><gh-button @click=${open('coating')}>${words.openCoating}</gh-button>` : nothing}
     </div>`;
   }
 
-  #shownForm({ grades, layers }: LabLists) {
+  #shownForm({ grades, layers, batches }: LabLists) {
     const { form } = this;
     const left = (): void => void (this.form = null);
     const opened = (event: CustomEvent<{ kind: string; id: string }>): void => goTo(`${travellerPath(event.detail.kind, event.detail.id)}?work`);
     if (form === null) return nothing;
     if (form === 'batch') return html`<gh-open-batch .grades=${grades} @form-left=${left} @subject-opened=${opened}></gh-open-batch>`;
+    if (form === 'blend') return html`<gh-blend-batches .grades=${grades} .batches=${newestFirst(batches)} @form-left=${left} @subject-opened=${opened}></gh-blend-batches>`;
     return html`<gh-open-charge .kind=${form} .specifications=${form === 'furnace' ? grades : layers} @form-left=${left} @subject-opened=${opened}></gh-open-charge>`;
   }
 
@@ -77,7 +83,7 @@ export class GhLabDesk extends LitElement {
   }
 
   async #openForm(form: Form): Promise<void> {
-    await (form === 'batch' ? import('./gh-open-batch.ts') : import('./gh-open-charge.ts'));
+    await FORMS[form]();
     this.form = form;
   }
 

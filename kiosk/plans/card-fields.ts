@@ -15,10 +15,10 @@ export const BY_DESIGNATION = 'designation';
 export const BY_DRAWING = 'drawing';
 
 /** One field of a card: typed, or chosen from plans of a kind, grades or coatings. */
-export interface CardField { readonly name: string; readonly label: string; readonly hint: string; readonly kind: 'text' | 'positive' | 'whole' | 'designation' | 'layers' | 'grade' | 'layer' | 'madeTo' | { readonly planFor: SubjectKind }; readonly unit: string; readonly most: number }
+export interface CardField { readonly name: string; readonly label: string; readonly hint: string; readonly kind: 'text' | 'positive' | 'whole' | 'designation' | 'layers' | 'grade' | 'layer' | 'madeTo' | { readonly planFor: SubjectKind }; readonly unit: string; readonly most: number; /** May stay empty: the card then states nothing of it. */ readonly optional: boolean }
 type Texts = Readonly<Record<string, string>>;
 
-const field = (name: string, label: string, kind: CardField['kind'] = 'text', { hint = '', unit = '', most = 60 } = {}): CardField => ({ name, label, kind, hint, unit, most });
+const field = (name: string, label: string, kind: CardField['kind'] = 'text', { hint = '', unit = '', most = 60, optional = false } = {}): CardField => ({ name, label, kind, hint, unit, most, optional });
 const number = field('id', words.fields.id, 'text', { hint: words.fields.idHint, most: 16 });
 /** The fields of each card, in the order in which they are asked. Lengths are those of the door. */
 export const CARD_FIELDS: Readonly<Record<CardKind, readonly CardField[]>> = {
@@ -27,6 +27,8 @@ export const CARD_FIELDS: Readonly<Record<CardKind, readonly CardField[]>> = {
     number, field('designation', words.product.designation, 'designation'), field('name', words.product.name, 'text', { most: 80 }), field('itemCode', words.product.itemCode, 'text', { hint: words.fields.codeHint, most: 16 }),
     field('marking', words.product.marking, 'text', { hint: words.fields.markingHint, most: 100 }), field('piecesPerBox', words.product.piecesPerBox, 'whole'),
     field('sinteredVolumeMm3', words.fields.sinteredVolumeMm3, 'positive', { unit: 'mm³' }), field('thicknessMm', words.fields.thicknessMm, 'positive', { unit: 'mm' }),
+    field('thicknessLowerMm', words.fields.thicknessLowerMm, 'positive', { unit: 'mm', hint: words.fields.sinteredHint, optional: true }), field('thicknessUpperMm', words.fields.thicknessUpperMm, 'positive', { unit: 'mm', optional: true }),
+    field('inscribedCircleMm', words.fields.inscribedCircleMm, 'positive', { unit: 'mm', hint: words.fields.sinteredHint, optional: true }),
     field('madeTo', words.fields.madeTo, 'madeTo'), field('grade', words.product.grade, 'grade'), field('layer', words.product.layer, 'layer'), field('plan', words.product.plan, { planFor: 'lot' }),
   ],
 };
@@ -38,11 +40,15 @@ export function textsOf(kind: CardKind, id: string, { layers, products }: Pick<C
   const texts = new Map(Object.entries<unknown>({ ...card }).map(([name, value]) => [name, typeof value === 'number' ? typedFigure(value) : String(value ?? UNCOATED)]));
   if ('designation' in card) texts.set('madeTo', card.byDrawing === true ? BY_DRAWING : BY_DESIGNATION);
   if (kind === 'layer') texts.set('layers', 'layers' in card && card.layers !== undefined ? card.layers.map(({ name, lowerUm, upperUm }) => [name, ...[lowerUm, upperUm].map((limit) => (limit === null ? NO_LIMIT : typedFigure(limit)))].join(' ')).join('\n') : '');
+  if ('thicknessLimits' in card && card.thicknessLimits !== undefined) texts.set('thicknessLowerMm', typedFigure(card.thicknessLimits.lowerMm)).set('thicknessUpperMm', typedFigure(card.thicknessLimits.upperMm));
   return Object.fromEntries(texts);
 }
 
+const LIMITS = ['thicknessLowerMm', 'thicknessUpperMm'];
 /** What is wrong with a field's text; empty where nothing is. @param texts of the other fields */
-export function cardFault({ kind }: CardField, text: string, texts: Texts = {}): string {
+export function cardFault({ kind, name, optional }: CardField, text: string, texts: Texts = {}): string {
+  // One limit without the other says nothing that could be carried to the press.
+  if (optional && text.trim() === '') return name.startsWith('thickness') && LIMITS.some((limit) => (texts[limit] ?? '').trim() !== '') ? words.wrong.missing : '';
   if (kind === 'madeTo') return '';
   if (kind === 'layers') return readLayers(text) === null ? words.wrong.layers : '';
   if (text.trim() === '') return words.wrong.missing;
@@ -75,9 +81,11 @@ export function cardCommand(kind: CardKind, texts: Texts): RecordCommand {
       return { type: 'defineLayer', layer: { id, name, coatingPlan: text('coatingPlan'), ...(layers.length === 0 ? {} : { layers }) } satisfies LayerCard };
     }
     case 'product': {
+      const [lowerMm, upperMm, circle] = [text('thicknessLowerMm'), text('thicknessUpperMm'), text('inscribedCircleMm')];
       const product: ProductCard = {
         id, name, designation: text('designation'), itemCode: text('itemCode'), grade: text('grade'), layer: text('layer') === UNCOATED ? null : text('layer'), marking: text('marking'),
         piecesPerBox: figure('piecesPerBox'), plan: text('plan'), sinteredVolumeMm3: figure('sinteredVolumeMm3'), thicknessMm: figure('thicknessMm'),
+        ...(lowerMm === '' || upperMm === '' ? {} : { thicknessLimits: { lowerMm: figure('thicknessLowerMm'), upperMm: figure('thicknessUpperMm') } }), ...(circle === '' ? {} : { inscribedCircleMm: figure('inscribedCircleMm') }),
         ...(text('madeTo') === BY_DRAWING ? { byDrawing: true } : {}),
       };
       return { type: 'defineProduct', product };

@@ -1,7 +1,7 @@
 import { LitElement, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { GateRecord, Subject } from '../../shared/traveller/index.ts';
-import { streamParts } from '../../shared/traveller/index.ts';
+import { hasBeenPressed, streamParts } from '../../shared/traveller/index.ts';
 import type { Reader } from '../../shared/words/index.ts';
 import type { RefusalText } from '../link/index.ts';
 import type { TravellerStore } from '../link/traveller-store.ts';
@@ -13,6 +13,8 @@ import { travellerPath } from '../shell/routes.ts';
 import type { AskedNow } from './asked-now.ts';
 import { travellerWords } from './speak.ts';
 import './gh-before-work.ts';
+import './press/gh-powder-gives.ts';
+import './press/gh-press-target.ts';
 import './work/gh-confirm-work.ts';
 import './work/gh-count-work.ts';
 import './work/gh-grade-work.ts';
@@ -53,7 +55,8 @@ export class GhAsked extends LitElement {
       case 'release': return html`<gh-demand .context=${context} .demand=${words.release.demand} .hint=${words.release.hint}><a class="key primary" href=${`/release/${encodeURIComponent(subject.id)}`}>${words.release.key}</a></gh-demand>`;
       case 'pack': return html`<gh-demand .context=${context} .demand=${words.pack.demand} .hint=${words.pack.hint}><a class="key primary" href=${`/packing/${encodeURIComponent(subject.id)}`}>${words.pack.key}</a></gh-demand>`;
       case 'ended': return html`<gh-demand .context=${context} .demand=${words.ended[asked.how].demand} .hint=${words.ended[asked.how].hint}></gh-demand>`;
-      case 'nothing': return html`<gh-demand .context=${context} .demand=${subject.kind === 'batch' && subject.released !== null ? words.powder.done : words.nothing.demand} .hint=${words.nothing.hint}></gh-demand>`;
+      case 'nothing': return html`<gh-demand .context=${context} .demand=${subject.kind === 'batch' && subject.released !== null ? words.powder.done : words.nothing.demand} .hint=${words.nothing.hint}></gh-demand>
+        ${subject.kind === 'batch' && subject.released !== null ? html`<gh-powder-gives .batch=${subject}></gh-powder-gives>` : nothing}`;
     }
   }
 
@@ -83,6 +86,7 @@ export class GhAsked extends LitElement {
     const words = travellerWords().open;
     const { refusal } = this;
     return html`${refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${refusal.happened} .kept=${refusal.kept} .next=${refusal.next} .dismiss=${travellerWords().dismiss} @notice-dismissed=${() => (this.refusal = null)}></gh-notice>`}
+      ${subject.kind === 'lot' && !hasBeenPressed(subject) ? html`<gh-press-target .lot=${subject}></gh-press-target>` : nothing}
       ${subject.kind === 'lot' ? html`<gh-before-work .lot=${subject} .gate=${gate}></gh-before-work>` : nothing}
       <gh-demand .context=${subject.id} .demand=${words.demand(gate.name)} .hint=${[words.hint(gate.bench), ...(gate.attempt === 0 ? [] : [words.again(gate.attempt + 1)])].join(' ')}>
         <gh-button kind="primary" ?busy=${this.opening} busy-word=${words.busy} @click=${() => void this.openGate(subject, gate)}>${words.key(gate.name)}</gh-button>

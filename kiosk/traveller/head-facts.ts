@@ -1,9 +1,12 @@
-import { nextGate, remainingPieces, standingHolds, streamParts } from '../../shared/traveller/index.ts';
-import type { SwitchingSeverity, Subject } from '../../shared/traveller/index.ts';
+import { nextGate, remainingKg, remainingPieces, standingHolds, streamParts } from '../../shared/traveller/index.ts';
+import type { BlendShare, PowderFactors, PressTarget, SwitchingSeverity, Subject } from '../../shared/traveller/index.ts';
 import type { HeadFact } from '../parts/gh-traveller-head.ts';
 import type { StateName } from '../parts/state-name.ts';
 import { passedGates } from './asked-now.ts';
+import { powderToPressWords } from '../../shared/words/powder-to-press.en.ts';
 import { catalogue, format, travellerWords } from './speak.ts';
+
+const powder = powderToPressWords.facts;
 
 /** What the subject is, in one line. */
 export function whatItIs(subject: Subject): string {
@@ -53,7 +56,7 @@ export function headFacts(subject: Subject): HeadFact[] {
       return [
         { label: words.pieces, text: words.of(count(remainingPieces(subject.balance)), count(subject.balance.opened)) }, gates,
         { label: words.batch, text: subject.batch }, ...charges, ...(subject.order === null ? [] : [{ label: words.order, text: subject.order }]),
-        { label: words.press, text: `${number(subject.press.weightG, 3)} g` }, { label: words.shrinkage, text: `${number(subject.press.linearShrinkagePercent, 2)} %` }, plan, opened,
+        { label: words.press, text: `${number(subject.press.weightG, 3)} g` }, { label: words.shrinkage, text: shrinkageText(subject.press) }, plan, opened,
         ...(subject.splitFrom === null ? [] : [{ label: words.from, text: subject.splitFrom }]),
       ];
     }
@@ -61,13 +64,23 @@ export function headFacts(subject: Subject): HeadFact[] {
       const factors = subject.released?.factors;
       return [
         { label: words.barrels, text: words.barrelsOf(subject.barrels, number(subject.kgPerBarrel)) }, gates,
-        ...(factors === undefined ? [] : [{ label: words.shrinkage, text: `${number(factors.linearShrinkagePercent, 2)} %` }, { label: words.density, text: `${number(factors.sinteredDensityGPerCm3, 2)} g/cm³` }]),
-        { label: words.raw, text: subject.rawLots.map(({ rawLot }) => rawLot).join(', ') }, { label: words.lots, text: count(subject.lots.length) }, plan, opened,
+        ...(factors === undefined ? [] : [{ label: powder.left, text: powder.kg(number(remainingKg(subject)), number(subject.barrels * subject.kgPerBarrel)) }, { label: words.shrinkage, text: shrinkageText(factors) }, { label: words.density, text: `${number(factors.sinteredDensityGPerCm3, 2)} g/cm³` }]),
+        ...(subject.blendedFrom.length === 0 ? [{ label: words.raw, text: subject.rawLots.map(({ rawLot }) => rawLot).join(', ') }] : [{ label: powder.blendedFrom, text: sharesText(subject.blendedFrom) }]),
+        ...(subject.blendedInto.length === 0 ? [] : [{ label: powder.blendedInto, text: sharesText(subject.blendedInto) }]), { label: words.lots, text: count(subject.lots.length) }, plan, opened,
       ];
     }
     case 'furnace': case 'coating':
       return [{ label: words.lots, text: subject.members.map(({ lot }) => lot).join(', ') }, gates, { label: words.programme, text: subject.programme }, { label: words.equipment, text: subject.equipment }, plan, opened];
   }
+}
+
+/** In the plane, and along pressing where it was measured. */
+function shrinkageText({ linearShrinkagePercent, heightShrinkagePercent }: PowderFactors | PressTarget): string {
+  const { number } = format();
+  return [`${number(linearShrinkagePercent, 2)} %`, ...(heightShrinkagePercent === undefined ? [] : [`${number(heightShrinkagePercent, 2)} % ${powder.along}`])].join(', ');
+}
+function sharesText(shares: readonly BlendShare[]): string {
+  return shares.map(({ batch, kg }) => powder.share(batch, format().number(kg))).join(', ');
 }
 
 /** Severities other than normal that the gate in work was opened under. */

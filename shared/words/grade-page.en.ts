@@ -2,7 +2,7 @@
 export const gradePageWords = {
   titleNew: 'A grade', title: (id: string) => `Grade ${id}`, changeNote: 'Lots, batches and charges keep what they were opened with.',
   save: 'Save it', saved: (id: string) => `${id} is saved.`, csv: 'Save as CSV', again: 'Change it again', unknown: (id: string) => ({ happened: `There is no grade ${id}.`, next: 'Choose one from the catalogue.' }),
-  fields: { id: 'Number', idHint: '2 to 16 of A–Z, 0–9 and dash; it stays for good.', name: 'Name', powderPlan: 'Powder plan', furnacePlan: 'Furnace plan' },
+  fields: { id: 'Number', idHint: '2 to 16 of A–Z, 0–9 and dash; it stays for good.', name: 'Name', powderPlan: 'Powder plan', blendPlan: 'Plan of blends', ownPowderPlan: 'the powder plan', furnacePlan: 'Furnace plan' },
   composition: {
     heading: 'Composition', component: 'Component', percent: 'Share', density: 'Own density', densityHint: 'Empty: that of the table.', table: (density: string) => `${density} g/cm³`, own: 'the plant’s own', unknown: 'give its density',
     add: 'Add a component', remove: (component: string) => `Take out ${component}`, sum: (sum: string) => `Together ${sum} %`, row: (nth: number) => `Component ${nth}`,

@@ -5,7 +5,7 @@ export const planCautionsWords = {
   columns: { caution: 'Caution', standing: 'Standing', text: 'Words shown', from: 'Written', used: 'Where it is shown', edit: 'Change' },
   standings: { tool: 'tool’s words', plant: 'plant’s words', off: 'switched off' },
   written: (by: string, at: string, version: string, why: string) => `Version ${version}, ${by}, ${at}: ${why}`, tool: 'Version 0: comes with the tool', nowhere: 'nowhere now', change: 'Change',
-  steps: { openBatch: 'opening a powder batch', openFurnace: 'opening a furnace charge', openCoating: 'opening a coating charge', packing: 'packing' },
+  steps: { openBatch: 'opening a powder batch', blendBatches: 'blending powder batches', openFurnace: 'opening a furnace charge', openCoating: 'opening a coating charge', packing: 'packing' },
   edit: (caution: string) => `Change ${caution}`, add: 'Add a caution', addTitle: 'A caution of the plant’s own',
   key: 'Key', keyHint: 'Capital letters, digits and dashes, such as WET-FLOOR.', wrongKey: 'Two to sixteen capital letters, digits or dashes.',
   text: 'Words', textHint: 'One calm line of up to 200 characters: what the hazard is, and which of your instructions says what to do.', missing: 'Say something.', why: 'Why', whyMissing: 'Say why in a few words.',

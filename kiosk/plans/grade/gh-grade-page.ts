@@ -68,7 +68,7 @@ export class GhGradePage extends LitElement {
         <div class="fields">
           <gh-field label=${words.fields.id} hint=${words.fields.idHint} max-length="16" ?readonly=${saved !== undefined} .value=${form.id} error=${this.#missing(form.id)} @field-input=${({ detail }: Typed) => this.#put({ ...form, id: detail.value.toUpperCase() })}></gh-field>
           <gh-field label=${words.fields.name} max-length="60" .value=${form.name} error=${this.#missing(form.name)} @field-input=${({ detail }: Typed) => this.#put({ ...form, name: detail.value })}></gh-field>
-          ${this.#plan('powderPlan', 'batch', form, value)} ${this.#plan('furnacePlan', 'furnace', form, value)}
+          ${this.#plan('powderPlan', 'batch', form, value)} ${this.#plan('blendPlan', 'batch', form, value)} ${this.#plan('furnacePlan', 'furnace', form, value)}
         </div>
         <div class="two">
           <div><h3>${words.composition.heading}</h3><gh-grade-composition .parts=${form.parts} @parts-typed=${({ detail }: CustomEvent<{ parts: readonly PartText[] }>) => this.#put({ ...form, parts: detail.parts })}></gh-grade-composition></div>
@@ -89,9 +89,9 @@ export class GhGradePage extends LitElement {
       <section class="page-part sheet" aria-labelledby="correction"><h3 id="correction">${words.correction.heading}</h3><gh-carbon-correction></gh-carbon-correction></section>`;
   }
 
-  #plan(name: 'powderPlan' | 'furnacePlan', subject: SubjectKind, form: GradeForm, { plans }: CatalogueView) {
+  #plan(name: 'powderPlan' | 'blendPlan' | 'furnacePlan', subject: SubjectKind, form: GradeForm, { plans }: CatalogueView) {
     const options = plans.filter(({ appliesTo }) => appliesTo === subject).map(({ id, name: text }) => ({ value: id, text: `${text} (${id})` }));
-    return html`<gh-drop-list label=${words.fields[name]} .value=${form[name]} .options=${[{ value: '', text: '–' }, ...options]} error=${this.#missing(form[name])} @option-chosen=${({ detail }: Typed) => this.#put({ ...form, [name]: detail.value })}></gh-drop-list>`;
+    return html`<gh-drop-list label=${words.fields[name]} .value=${form[name]} .options=${[{ value: '', text: name === 'blendPlan' ? words.fields.ownPowderPlan : '–' }, ...options]} error=${name === 'blendPlan' ? '' : this.#missing(form[name])} @option-chosen=${({ detail }: Typed) => this.#put({ ...form, [name]: detail.value })}></gh-drop-list>`;
   }
 
   #missing(text: string): string {

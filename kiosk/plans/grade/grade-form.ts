@@ -10,21 +10,21 @@ export const LIMIT_KEYS = [
 ] as const;
 export type LimitKey = (typeof LIMIT_KEYS)[number];
 export type LimitTexts = Readonly<Record<LimitKey, string>>;
-export interface GradeForm { readonly id: string; readonly name: string; readonly powderPlan: string; readonly furnacePlan: string; readonly parts: readonly PartText[]; /** What was typed; a limit not typed yet is prefilled on a new grade. */ readonly limits: Partial<LimitTexts> }
+export interface GradeForm { readonly id: string; readonly name: string; readonly powderPlan: string; /** Empty: blends go by the powder plan. */ readonly blendPlan: string; readonly furnacePlan: string; readonly parts: readonly PartText[]; /** What was typed; a limit not typed yet is prefilled on a new grade. */ readonly limits: Partial<LimitTexts> }
 
 /** Density limits are prefilled this far from theory, g/cm³. Common practice, no source. */
 const DENSITY_ROOM = 0.05;
 const NO_LIMITS: LimitTexts = { densityLower: '', densityUpper: '', coercivityLower: '', coercivityUpper: '', hardnessLower: '', hardnessUpper: '', low: '', warnLow: '', warnHigh: '', high: '', unit: 'µT·m³/kg', A: '', B: '', C: '', etaPhase: '', freeCarbon: '', binderLakes: '' };
 
 /** A form to begin with: tungsten carbide and cobalt, nothing else. */
-export const EMPTY_FORM: GradeForm = { id: '', name: '', powderPlan: '', furnacePlan: '', parts: [{ component: 'WC', percent: '', density: '' }, { component: 'Co', percent: '', density: '' }], limits: {} };
+export const EMPTY_FORM: GradeForm = { id: '', name: '', powderPlan: '', blendPlan: '', furnacePlan: '', parts: [{ component: 'WC', percent: '', density: '' }, { component: 'Co', percent: '', density: '' }], limits: {} };
 
 /** The form of a grade that is there; limits it has not are empty and stay so until they are asked to be filled. */
-export function formOf({ id, name, powderPlan, furnacePlan, composition, limits = {} }: GradeCard): GradeForm {
+export function formOf({ id, name, powderPlan, blendPlan = '', furnacePlan, composition, limits = {} }: GradeCard): GradeForm {
   const figure = (value: number | null | undefined): string => (value === null || value === undefined ? '' : typedFigure(value));
   const { densityGPerCm3: density, coercivityKAPerM: coercivity, hardnessHv30: hardness, saturation, porosity = {}, flags = {} } = limits;
   return {
-    id, name, powderPlan, furnacePlan, parts: composition.map(({ component, massPercent, densityGPerCm3 }) => ({ component, percent: typedFigure(massPercent), density: figure(densityGPerCm3) })),
+    id, name, powderPlan, blendPlan, furnacePlan, parts: composition.map(({ component, massPercent, densityGPerCm3 }) => ({ component, percent: typedFigure(massPercent), density: figure(densityGPerCm3) })),
     limits: {
       ...NO_LIMITS, densityLower: figure(density?.lower), densityUpper: figure(density?.upper), coercivityLower: figure(coercivity?.lower), coercivityUpper: figure(coercivity?.upper), hardnessLower: figure(hardness?.lower), hardnessUpper: figure(hardness?.upper),
       low: figure(saturation?.lowPercent), warnLow: figure(saturation?.warnLowPercent), warnHigh: figure(saturation?.warnHighPercent), high: figure(saturation?.highPercent), unit: saturation?.unit ?? NO_LIMITS.unit,
@@ -80,7 +80,7 @@ export function faultyLimits(limits: LimitTexts): readonly LimitKey[] {
 /** The grade as the form has it, and the first thing wrong with it. */
 export function cardOf(form: GradeForm): { readonly card: GradeCard; readonly fault: CardFault | null } {
   const limits = limitsOf(shownLimits(form));
-  const card: GradeCard = { id: form.id.trim(), name: form.name.trim(), composition: compositionOf(form), powderPlan: form.powderPlan, furnacePlan: form.furnacePlan, ...(Object.keys(limits).length === 0 ? {} : { limits }) };
+  const card: GradeCard = { id: form.id.trim(), name: form.name.trim(), composition: compositionOf(form), powderPlan: form.powderPlan, ...(form.blendPlan === '' ? {} : { blendPlan: form.blendPlan }), furnacePlan: form.furnacePlan, ...(Object.keys(limits).length === 0 ? {} : { limits }) };
   return { card, fault: gradeFault(card) };
 }
 

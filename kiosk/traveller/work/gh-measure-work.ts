@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import { askedInputs, inputsFrom, type CharacteristicWork, type Measured, type ReadingInputs, type Refusal } from '../../../shared/traveller/index.ts';
+import { askedInputs, inputsFrom, takesPressLimits, type CharacteristicWork, type Measured, type ReadingInputs, type Refusal } from '../../../shared/traveller/index.ts';
 import type { Outcome } from '../../link/index.ts';
 import '../../parts/gh-demand.ts';
 import '../../parts/gh-keypad.ts';
@@ -11,6 +11,7 @@ import { nextOrdinal } from '../asked-now.ts';
 import { catalogue, format, travellerWords } from '../speak.ts';
 import { enteredFigure } from './entered-figure.ts';
 import './gh-gauge-choice.ts';
+import '../press/gh-press-target.ts';
 import './gh-likely-question.ts';
 import './gh-which-pieces.ts';
 import { GateWork, type WorkAt } from './gate-work.ts';
@@ -51,6 +52,7 @@ export class GhMeasureWork extends GateWork {
     return html`<div class="work">
       <div class="pile">
         <gh-demand .context=${this.contextOf(at)} .demand=${asked.length > 1 ? name : words.measure.demand(name, ordinal, taken)} .hint=${hint}></gh-demand>
+        ${subject.kind === 'lot' && takesPressLimits(characteristic) ? html`<gh-press-target .lot=${subject}></gh-press-target>` : nothing}
         <gh-sample-strip .pieces=${stripPieces(work, characteristic, uncertainty, ordinal)} .limits=${stripLimits(characteristic, uncertainty)}
           .words=${{ caption: words.measure.strip(characteristic.name, characteristic.unit), piece: words.measure.piece, value: words.measure.value, standing: words.measure.standing }}></gh-sample-strip>
         ${layersTable(at.gate, characteristic, n)}${saturationLines(work, characteristic)}

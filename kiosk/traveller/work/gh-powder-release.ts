@@ -1,7 +1,7 @@
-import { LitElement, css, html, nothing } from 'lit';
+import { LitElement, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { ref } from 'lit/directives/ref.js';
-import { mayGive, verdictOf } from '../../../shared/traveller/index.ts';
+import { mayGive } from '../../../shared/traveller/index.ts';
 import type { Batch } from '../../../shared/traveller/index.ts';
 import { Follow, link, type RefusalText } from '../../link/index.ts';
 import type { TravellerStore } from '../../link/traveller-store.ts';
@@ -10,14 +10,15 @@ import '../../parts/gh-demand.ts';
 import '../../parts/gh-notice.ts';
 import '../../parts/gh-signature.ts';
 import { partStyles } from '../../parts/part-styles.ts';
-import { catalogue, format, travellerWords } from '../speak.ts';
+import '../press/gh-powder-gives.ts';
+import { travellerWords } from '../speak.ts';
 import { seenWhenShown } from './focus-when-shown.ts';
 import { workStyles } from './work-styles.ts';
 
 /** Every test of a powder batch is accepted: the lab signs that it may go to the presses, seeing what pressing will be given. */
 @customElement('gh-powder-release')
 export class GhPowderRelease extends LitElement {
-  static override styles = [partStyles, workStyles, css`dl { display: flex; flex-wrap: wrap; gap: 0.4em 2em; margin: 0; } dd { margin: 0; font-family: var(--face-figures); font-weight: 650; font-size: var(--text-large); }`];
+  static override styles = [partStyles, workStyles];
   @property({ attribute: false }) store: TravellerStore | null = null;
   @property({ attribute: false }) batch: Batch | null = null;
   @state() private signing = false;
@@ -37,22 +38,11 @@ export class GhPowderRelease extends LitElement {
       </gh-demand>
       ${this.signing ? html`<gh-signature ${ref(seenWhenShown)} .meaning=${words.powder.sign} .who=${session.name} .statement=${words.powder.statement(batch.id)} .words=${words.pin} ?busy=${this.busy}
           @signed=${(event: CustomEvent<{ pin: string }>) => void this.#release(batch, event.detail.pin)}>
-          ${this.#factors(batch)}
+          <gh-powder-gives .batch=${batch}></gh-powder-gives>
           ${refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${refusal.happened} .kept=${refusal.kept} .next=${refusal.next}></gh-notice>`}
         </gh-signature>
-        <div class="row"><gh-button @click=${() => (this.signing = false)}>${words.cancel}</gh-button></div>` : this.#factors(batch)}
+        <div class="row"><gh-button @click=${() => (this.signing = false)}>${words.cancel}</gh-button></div>` : html`<gh-powder-gives .batch=${batch}></gh-powder-gives>`}
     </div>`;
-  }
-
-  #factors(batch: Batch) {
-    const { factors } = catalogue().labels;
-    const given = batch.gates.flatMap((gate) => gate.work.flatMap(({ demand: { characteristic } }) => {
-      if (characteristic.kind !== 'measured' || characteristic.factor === null) return [];
-      const detail = verdictOf(gate)?.verdict.results.find((result) => result.characteristic === characteristic.id)?.detail;
-      if (detail === undefined || !('summary' in detail)) return [];
-      return [{ name: factors[characteristic.factor], value: `${format().number(detail.summary.mean, characteristic.decimals)} ${characteristic.unit}` }];
-    }));
-    return html`<p class="printed">${travellerWords().powder.gives}</p><dl>${given.map(({ name, value }) => html`<div><dt class="printed">${name}</dt><dd>${value}</dd></div>`)}</dl>`;
   }
 
   async #release(batch: Batch, pin: string): Promise<void> {

@@ -15,6 +15,7 @@ import { catalogue, format, travellerWords } from '../speak.ts';
 import { GateWork, type WorkAt } from './gate-work.ts';
 import { enteredFigure } from './entered-figure.ts';
 import './gh-gauge-choice.ts';
+import '../press/gh-press-target.ts';
 import { standingOf, stripLimits } from './strip-of.ts';
 import { driftRun, driftSide } from '../../../shared/metrology/drift/index.ts';
 import { readBlock } from './weights.ts';
@@ -61,6 +62,7 @@ export class GhWeighWork extends GateWork {
     return html`<div class="work">
       <div class="pile">
         <gh-demand .context=${[this.contextOf(at), ...powderOf(at)].join(' · ')} .demand=${words.weigh.demand(from + this.block.length)} .hint=${words.weigh.hint(written(characteristic.target), written(characteristic.lower), written(characteristic.upper), characteristic.unit)}></gh-demand>
+        ${at.subject.kind === 'lot' ? html`<gh-press-target .lot=${at.subject}></gh-press-target>` : nothing}
         ${this.#drift(at, characteristic)}
         <gh-sample-strip .pieces=${this.#pieces(at, characteristic, weighed)} .limits=${stripLimits(characteristic, work.weights?.uncertainty ?? 0)}
           .words=${{ caption: words.weigh.last, piece: words.measure.piece, value: words.measure.value, standing: words.measure.standing }}></gh-sample-strip>

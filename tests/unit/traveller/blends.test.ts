@@ -49,12 +49,14 @@ describe('a blend', () => {
     const factors = batchOf('B1').released?.factors;
     // Binder ¾ · 2.00 + ¼ · 2.04 = 2.01 %. Density: shares of the sintered mass 0.75 · 0.98 and 0.25 · 0.9796 over 0.9799; 1/ρ = 0.750077/14.65 + 0.249923/14.69, so 14.65998.
     expect([factors?.binderPercent, factors?.sinteredDensityGPerCm3, factors?.linearShrinkagePercent]).toEqual([expect.closeTo(2.01, 10), expect.closeTo(14.65998, 5), expect.closeTo(18, 10)]);
-    expect(factors?.weighted).toEqual(['linearShrinkagePercent', 'sinteredDensityGPerCm3', 'binderPercent']);
+    expect(factors?.weighted).toEqual(['linearShrinkagePercent', 'heightShrinkagePercent', 'sinteredDensityGPerCm3', 'binderPercent']);
     plant.must(lotOf('A1'));
     expect(plant.lot('A1').press).toMatchObject({ fromBatch: 'B1', blendedFrom: [{ batch: 'P1', kg: 300 }, { batch: 'P2', kg: 100 }], weighted: factors?.weighted });
   });
 
   it('counts what was measured on itself before what its parts would give', () => {
+    const grade = plant.state('grade:DEMO-F8');
+    if (grade?.kind === 'grade') plant.must({ type: 'defineGrade', grade: { ...grade.card, blendPlan: grade.card.powderPlan } }, CREW[2]);
     releasedBlend();
     expect(batchOf('B1').released?.factors).toMatchObject({ sinteredDensityGPerCm3: 14.65, binderPercent: 2 });
     expect(batchOf('B1').released?.factors.weighted).toBeUndefined();

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Batch, InspectionPlan, Measured, SlipBody } from '../../../shared/traveller/index.ts';
-import { remainingKg } from '../../../shared/traveller/index.ts';
+import { remainingKg, sinteredSizes } from '../../../shared/traveller/index.ts';
 import { PLANS } from '../../../demo-data/plans.ts';
 import { CREW, littlePlant, openLot, releasedBatch, workThrough } from '../../property/traveller/little-plant.ts';
 import type { LittlePlant } from '../../property/traveller/little-plant.ts';
@@ -13,9 +13,8 @@ beforeEach(() => {
 
 const POWDER = PLANS.find(({ id }) => id === 'POWDER-F8') as InspectionPlan;
 const ROUTE = PLANS.find(({ id }) => id === 'ROUTE-CNMG') as InspectionPlan;
-/** Test pieces are 6 mm high green; what they are sintered is read with the green size. */
-const HEIGHT: Measured = { ...length({ id: 'height', name: 'Shrinkage of the height', unit: '%', decimals: 2, lower: 15, upper: 22, target: 19, plausible: { least: 10, most: 25 }, entry: { how: 'shrinkage', dieMm: 6, greenRead: true }, factor: 'heightShrinkagePercent', gaugeKind: 'micrometer', sampling: { rule: 'fixed', n: 2, accept: 'each' } }) };
-const withHeight: InspectionPlan = { ...POWDER, gates: POWDER.gates.map((gate) => ({ ...gate, characteristics: [...gate.characteristics, HEIGHT] })) };
+/** A powder plan that does not ask for the height. */
+const withoutHeight: InspectionPlan = { ...POWDER, gates: POWDER.gates.map((gate) => ({ ...gate, characteristics: gate.characteristics.filter(({ id }) => id !== 'height') })) };
 /** The route whose pressing gate also measures the green height. */
 function routeMeasuring(change: Partial<Measured>): InspectionPlan {
   const green = length({ id: 'green', name: 'Green height', lower: null, upper: null, target: null, plausible: { least: 3, most: 9 }, limitsFrom: 'greenHeight', sampling: { rule: 'fixed', n: 2, accept: 'each' }, ...change });
@@ -36,7 +35,7 @@ function product(change: Readonly<Record<string, unknown>>): void {
 function batchWithHeight(id: string, sinteredMm = 4.86): void {
   plant.must({ type: 'openBatch', batch: id, grade: 'DEMO-F8', barrels: 3, kgPerBarrel: 100, rawLots: [] }, CREW[0]);
   plant.must({ type: 'openGate', subject: `batch:${id}`, gate: 'powder-lab' });
-  for (const ordinal of [1, 2]) plant.must({ type: 'takeReading', subject: `batch:${id}`, gate: 'powder-lab', characteristic: 'height', ordinal, value: null, inputs: { greenMm: 6, sinteredMm }, gauge: 'MIC-11' });
+  for (const ordinal of [1, 2, 3]) plant.must({ type: 'takeReading', subject: `batch:${id}`, gate: 'powder-lab', characteristic: 'height', ordinal, value: null, inputs: { greenMm: 6, sinteredMm }, gauge: 'MIC-11' });
   finish(`batch:${id}`);
   plant.must({ type: 'releaseBatch', batch: id }, CREW[0]);
 }
@@ -60,9 +59,7 @@ const lotOf = (lot: string, from: string, quantity = 100) => ({ type: 'openLot',
 const bodies = (stream: string, type: SlipBody['type']): readonly SlipBody[] => plant.slips.filter((slip) => slip.stream === stream && slip.body.type === type).map(({ body }) => body);
 
 describe('shrinkage by direction', () => {
-  it('is asked for by the plan and read from green and sintered size; the height has its own target, limits and die', () => {
-    approve(withHeight);
-    product({ thicknessLimits: { lowerMm: 4.63, upperMm: 4.89 }, inscribedCircleMm: 12.7 });
+  it('is asked for by the plan and read from green and sintered size; the height has its own target, limits and die, from the designation where the card states none', () => {
     batchWithHeight('P1');
     plant.must(lotOf('A1', 'P1'));
     const target = plant.lot('A1').press;
@@ -71,7 +68,6 @@ describe('shrinkage by direction', () => {
   });
 
   it('needs the green size where the plan has it read, and refuses it where it has not', () => {
-    approve(withHeight);
     plant.must({ type: 'openBatch', batch: 'P1', grade: 'DEMO-F8', barrels: 3, kgPerBarrel: 100, rawLots: [] }, CREW[0]);
     plant.must({ type: 'openGate', subject: 'batch:P1', gate: 'powder-lab' });
     const at = { type: 'takeReading', subject: 'batch:P1', gate: 'powder-lab', ordinal: 1, value: null, gauge: 'MIC-11' } as const;
@@ -91,11 +87,25 @@ describe('shrinkage by direction', () => {
   });
 });
 
+describe('the sintered sizes of a product', () => {
+  const cardOf = () => {
+    const state = plant.state('product:CNMG-D1');
+    if (state?.kind !== 'product') throw new Error('no product CNMG-D1');
+    return state.card;
+  };
+  it('are the card’s; limits and circle it leaves out are those of its designation, CNMG 12 04 08: s 4.76 ± 0.13, d 12.70', () => {
+    expect(sinteredSizes(cardOf())).toEqual({ sinteredVolumeMm3: 661, thicknessMm: 4.76, thicknessLimits: { lowerMm: 4.63, upperMm: 4.89 }, limitsFrom: 'designation', acrossMm: 12.7, acrossFrom: 'designation' });
+    expect(sinteredSizes({ ...cardOf(), thicknessLimits: { lowerMm: 4.7, upperMm: 4.8 }, inscribedCircleMm: 12.72 })).toMatchObject({ thicknessLimits: { lowerMm: 4.7, upperMm: 4.8 }, limitsFrom: 'card', acrossMm: 12.72, acrossFrom: 'card' });
+  });
+  it('are not guessed from the designation where stock is to be ground off or the product is made to a drawing', () => {
+    expect(sinteredSizes({ ...cardOf(), thicknessMm: 4.95 })).toEqual({ sinteredVolumeMm3: 661, thicknessMm: 4.95 });
+    expect(sinteredSizes({ ...cardOf(), byDrawing: true })).toEqual({ sinteredVolumeMm3: 661, thicknessMm: 4.76 });
+  });
+});
+
 describe('limits of the pressing gate', () => {
   it('for the green height are the sintered ones carried to the green piece, or the plan’s percentage', () => {
-    approve(withHeight);
     approve(routeMeasuring({ pressTolerancePercent: null }));
-    product({ thicknessLimits: { lowerMm: 4.63, upperMm: 4.89 } });
     batchWithHeight('P1');
     plant.must(lotOf('A1', 'P1'));
     plant.must({ type: 'openGate', subject: 'lot:A1', gate: 'pressing' });
@@ -112,6 +122,7 @@ describe('limits of the pressing gate', () => {
   it('for the weight may follow from the sintered limits of the thickness, at one density', () => {
     approve({ ...ROUTE, gates: ROUTE.gates.map((gate) => (gate.id === 'pressing' ? { ...gate, characteristics: gate.characteristics.map((each) => (each.kind === 'measured' ? { ...each, pressTolerancePercent: null, limitsFrom: 'pressWeight' as const } : each)) } : gate)) });
     releasedBatch(plant);
+    product({ byDrawing: true });
     expect(plant.ask(lotOf('A1', 'P1'))).toEqual({ refusal: { code: 'planUnsound', where: 'Weight of every piece', why: 'noThicknessLimits' } });
     product({ thicknessLimits: { lowerMm: 4.63, upperMm: 4.89 } });
     plant.must(lotOf('A1', 'P1'));
@@ -122,12 +133,14 @@ describe('limits of the pressing gate', () => {
   });
 
   it('for the green height are refused from powder whose height was not measured: the lot is not opened, and the reason names batch and factor', () => {
+    approve(withoutHeight);
     approve(routeMeasuring({ pressTolerancePercent: 1 }));
     releasedBatch(plant);
     expect(plant.ask(lotOf('A1', 'P1'))).toEqual({ refusal: { code: 'factorMissing', batch: 'P1', factor: 'heightShrinkagePercent' } });
   });
 
   it('are asked for again at the gate, where a lot was moved to a plan its powder does not fit', () => {
+    approve(withoutHeight);
     releasedBatch(plant);
     plant.must(lotOf('A1', 'P1'));
     approve(routeMeasuring({ pressTolerancePercent: 1 }));
