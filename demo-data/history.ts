@@ -1,5 +1,6 @@
 import { remainingPieces } from '../shared/traveller/index.ts';
 import type { Disposition } from '../shared/traveller/index.ts';
+import { blendedPowder } from './blends.ts';
 import type { Chance } from './chance.ts';
 import { attachLog, failedCharge, placed } from './charge-story.ts';
 import { chanceFrom } from './chance.ts';
@@ -226,6 +227,7 @@ function openWork(story: Story): void {
     floor.give(person('I-301'), 'Press 2', { type: 'openLot', lot: id, product: 'CNMG-D1', batch, quantity: 480, trayCapacity: 60, order: `D-${id.slice(4)}` });
     workGate(floor, chance, person('I-301'), `lot:${id}`, 'pressing');
   }
+  blendedPowder(floor, chance, person('L-201'), person('I-301'), ['P26-109', 'P26-111']);
   floor.give(person('L-201'), 'Lab', { type: 'openCharge', charge: 'F26-290', kind: 'furnace', specification: 'DEMO-F8', programme: 'SINTER-07', ...placed('furnace', ['L26-0471', 'L26-0472', 'L26-0473']) });
   failedCharge(story, person('L-202'), 'F26-291', ['L26-0474', 'L26-0475', 'L26-0476']);
   floor.wait(10);

@@ -30,12 +30,13 @@ function readBy(gauge: string, from: string, to: string): Map<string, number> {
   return found;
 }
 
-/** Lots that rest on a stream, from the slips alone: made from the batch, put into the charge, split from the lot. */
+/** What rests on a stream, from the slips alone: blended of the batch, made from it, put into the charge, split from the lot. */
 function restingOn(streams: ReadonlySet<string>): Set<string> {
   const all = new Set(streams);
   for (let before = -1; before !== all.size;) {
     before = all.size;
     for (const { stream, body } of slips) {
+      if (body.type === 'batchOpened' && (body.blendedFrom ?? []).some(({ batch }) => all.has(`batch:${batch}`))) all.add(stream);
       if (body.type === 'lotOpened' && (all.has(`batch:${body.batch}`) || (body.splitFrom !== null && all.has(`lot:${body.splitFrom}`)))) all.add(stream);
       if (body.type === 'chargeJoined' && all.has(body.charge)) all.add(stream);
     }
