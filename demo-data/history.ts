@@ -51,9 +51,9 @@ export function makeHistory({ seed, endIso }: { readonly seed: string; readonly 
       runLots(story, batch, lots, endIso);
     }
   }
+  studyGauges(floor);
   floor.waitUntil(new Date(Date.parse(endIso) - 5 * 3_600_000).toISOString());
   openWork(story);
-  studyGauges(floor);
   return floor.entries;
 }
 

@@ -6,7 +6,7 @@ export const studyWords = {
   models: {
     withInteraction: 'People differ from part to part: the interaction is kept.', pooled: 'People do not differ from part to part as far as can be seen: the interaction is pooled into repeatability.', onePerson: 'One person measured: reproducibility cannot be told.',
   },
-  anova: 'Analysis of variance', parts: 'Components of spread', readings: 'Readings',
+  anova: 'Analysis of variance', parts: 'Components of spread',
   anovaColumns: { source: 'Source', df: 'Degrees of freedom', squares: 'Sum of squares', meanSquare: 'Mean square', f: 'F', p: 'p' },
   componentColumns: { name: 'Component', s: (unit: string) => `s, ${unit}`, interval: (percent: string) => `${percent} % limits of s`, variance: '% of variance', study: '% of spread', tolerance: '% of tolerance' },
   readingColumns: { part: 'Part', person: 'Person', trial: 'Trial', value: (unit: string) => `Value, ${unit}` },
@@ -26,6 +26,8 @@ export const studyWords = {
   },
   ofTolerance: (percent: string) => `Against the tolerance it is ${percent} %.`,
   bias: (bias: string, unit: string, low: string, high: string, percent: string) => `The gauge reads ${bias} ${unit} off the reference; ${percent} % limits ${low} to ${high} ${unit}.`,
+  biases: 'Bias at each reference',
+  onAverage: (bias: string, unit: string, low: string, high: string, percent: string) => `Over the whole range it reads ${bias} ${unit} off on average; ${percent} % limits ${low} to ${high} ${unit}.`,
   biasTold: { seen: 'The limits leave 0 out: the bias is more than chance.', unseen: 'The limits take 0 in: no bias can be told from chance.' },
   line: (slope: string, intercept: string) => `Bias = ${intercept} + ${slope} × reference`,
   lineTold: { seen: 'The slope is more than chance: the bias changes over the range.', unseen: 'No slope can be told from chance.' },

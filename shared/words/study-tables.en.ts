@@ -44,7 +44,7 @@ export function studyTables(result: StudyResult, { tolerance, gaugeThen: { unit,
       const { biasColumns: b, lineColumns: l, lineNames } = words;
       const decimals = decimalsOfStep(resolution);
       return [
-        { key: 'biases', title: words.readings, columns: [b.reference(unit), b.n, b.mean, b.bias, b.limits(percent), b.p], rows: biases.map(({ reference, n, mean, bias }) => [format.number(reference), format.count(n), format.number(mean, decimals + 1), studyFigure(bias.value, format), limits(bias, format), studyP(bias.p, format)]) },
+        { key: 'biases', title: words.biases, columns: [b.reference(unit), b.n, b.mean, b.bias, b.limits(percent), b.p], rows: biases.map(({ reference, n, mean, bias }) => [format.number(reference), format.count(n), format.number(mean, decimals + 1), studyFigure(bias.value, format), limits(bias, format), studyP(bias.p, format)]) },
         ...(result.by === 'bias' ? [] : [{
           key: 'line' as const, title: words.line(lineNames.slope.toLowerCase(), lineNames.intercept.toLowerCase()), columns: [l.name, l.value, l.standardError, l.limits(percent), l.p],
           rows: [ofEstimate(lineNames.slope, result.linearity.slope), ofEstimate(lineNames.intercept, result.linearity.intercept), ofEstimate(lineNames.meanBias, result.linearity.meanBias)],
@@ -77,7 +77,7 @@ export function studyTold(result: StudyResult, { gaugeThen: { unit } }: Pick<Of,
     }
     case 'linearity': {
       const { slope, intercept, meanBias } = result.linearity;
-      return [words.line(figure(slope.value), figure(intercept.value)), words.lineTold[slope.low <= 0 && slope.high >= 0 ? 'unseen' : 'seen'], words.bias(figure(meanBias.value), unit, figure(meanBias.low), figure(meanBias.high), percent)];
+      return [words.line(figure(slope.value), figure(intercept.value)), words.lineTold[slope.low <= 0 && slope.high >= 0 ? 'unseen' : 'seen'], words.onAverage(figure(meanBias.value), unit, figure(meanBias.low), figure(meanBias.high), percent)];
     }
   }
 }

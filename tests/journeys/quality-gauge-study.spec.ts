@@ -48,7 +48,7 @@ test('two people measure three parts twice in blind order at the kiosk, and an e
   const first = await plant.openKiosk('I-301', 'Gauge room', { portrait: true });
   await first.page.goto('/gauges/studies');
   await first.accessible();
-  await first.tap(button(first, 'Measure'));
+  await first.tap(first.page.getByRole('button', { name: 'Measure', exact: true }));
   await expect(first.page.getByRole('heading', { name: /^Part [ABC]$/ })).toBeVisible();
   await first.accessibleInEveryTheme();
   await first.picture('study-measure-upright');
@@ -102,15 +102,17 @@ test('two people measure three parts twice in blind order at the kiosk, and an e
   await expect(table.getByRole('row', { name: /^Person 1 0\.000003 / })).toBeVisible();
   await engineer.accessibleInEveryTheme();
   await engineer.tap(engineer.page.getByRole('button', { name: /^Gauge: .*Why this number\?$/ }));
-  await expect(engineer.page.getByRole('dialog', { name: 'Why this number? Gauge' })).toContainText('s² = s² repeatability + s² reproducibility');
+  await expect(engineer.page.getByRole('dialog', { name: 'Why this number? Gauge' })).toBeVisible();
+  await expect(engineer.page.getByText('s² = s² repeatability + s² reproducibility')).toBeVisible();
   await engineer.accessible();
-  await engineer.tap(engineer.page.getByRole('dialog').getByRole('button', { name: 'Close' }));
+  await engineer.press('Escape');
   await engineer.tap(button(engineer, 'Close the study and sign'));
   await engineer.reach(engineer.page.getByRole('group', { name: 'PIN' }).getByRole('button', { name: '1', exact: true }));
   await engineer.type('4010');
   await engineer.press('Enter');
   await expect(engineer.page.getByText('Study closed by Ida Marlow', { exact: false })).toBeVisible();
   await engineer.accessible();
+  await engineer.page.getByRole('heading', { name: 'Result', exact: true }).evaluate((heading) => heading.scrollIntoView());
   await engineer.picture('study-result');
 
   await engineer.tap(button(engineer, 'Take it into the uncertainty'));

@@ -31,6 +31,8 @@ export class GhStudyMeasure extends LitElement {
   static override styles = [partStyles, workStyles, css`
     :host { display: block; }
     .rest { display: grid; gap: var(--gap); }
+    /* The whole keypad stays in sight on a tablet that lies on its side. */
+    .work > gh-keypad { --key-size: calc(16 * var(--true-mm)); --target-primary: var(--key-size); }
     .turns { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0.3em 1.2em; }
     a { color: var(--link); min-block-size: var(--target); display: inline-flex; align-items: center; }
   `];

@@ -13,7 +13,8 @@ export function drawReadings(sheet: Sheet, study: Study): void {
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const height = 52 * mm;
   sheet.heading(words.plot.title, height + 12 * mm);
-  const [left, top, width] = [sheet.left + 16 * mm, sheet.y + 3 * mm, sheet.width - 18 * mm];
+  sheet.tag('P', () => sheet.line(words.plot.y(study.characteristic, study.gaugeThen.unit), sheet.left, sheet.y + 7, small));
+  const [left, top, width] = [sheet.left + 16 * mm, sheet.y + 4 * mm, sheet.width - 18 * mm];
   const yOf = (value: number): number => top + height - 4 - ((value - least) / (most - least || 1)) * (height - 8);
   const slot = width / study.parts.length;
   const alternative = `${words.plot.title}: ${words.plot.x}; ${words.plot.y(study.characteristic, study.gaugeThen.unit)}`;
@@ -30,6 +31,7 @@ export function drawReadings(sheet: Sheet, study: Study): void {
       drawShape(sheet, SHAPES[person % SHAPES.length] ?? 'circle', left + (part - 1 + (person + 1) / (study.people.length + 1)) * slot, yOf(value));
     }
   }, sheet.root, { alt: alternative, bbox: [sheet.left, top, left + width, top + height], placement: 'Block' });
+  sheet.adorn(() => sheet.line(words.plot.x, sheet.left, top + height + 9, small));
   sheet.y = top + height + 12;
   study.people.forEach(({ name }, at) => {
     const x = left + at * 45 * mm;

@@ -28,9 +28,10 @@ export async function studySheetPdf(data: StudySheetData): Promise<Buffer> {
     sheet.y += 2 * mm;
     for (const { title, columns, rows } of studyTables(result, study, choices, format)) {
       sheet.heading(title, 24 * mm);
-      const first = 48 * mm;
-      const rest = (sheet.width - first) / (columns.length - 1);
-      drawTable(sheet, columns.map((head, at) => ({ head, width: at === 0 ? first : rest, isFigure: at > 0 })), rows.map((row) => row.map((text, at) => ({ lines: [{ text, style: cell }], ...(at === 0 ? { isHead: true } : {}) }))), { isClose: true });
+      // Limits are two figures: their column is twice as wide.
+      const shares = columns.map((_, at) => (at === 0 || rows.some((row) => row[at]?.includes('…')) ? 2 : 1));
+      const share = sheet.width / shares.reduce((sum, each) => sum + each, 0);
+      drawTable(sheet, columns.map((head, at) => ({ head, width: share * (shares[at] ?? 1), isFigure: at > 0 })), rows.map((row) => row.map((text, at) => ({ lines: [{ text, style: cell }], ...(at === 0 ? { isHead: true } : {}) }))), { isClose: true });
       sheet.y += 3 * mm;
     }
     drawReadings(sheet, study);
