@@ -1,6 +1,7 @@
 import { EQUIPMENT, PROGRAMMES } from './charge-records.ts';
 import type { Floor } from './floor.ts';
 import { KEEPER, PEOPLE } from './people.ts';
+import { PRESSES } from './presses.ts';
 import { gaugesOn, GRADES, LAYERS, PLANT, PRODUCTS } from './plant-records.ts';
 import { PLANS } from './plans.ts';
 
@@ -9,6 +10,7 @@ export function openThePlant(floor: Floor, today: string): void {
   floor.give(KEEPER, 'Office', { type: 'openPlant', plant: PLANT, keeper: KEEPER });
   for (const { badge, name, roles, pin } of PEOPLE) floor.give(KEEPER, 'Office', { type: 'enrolPerson', badge, name, roles, pin });
   for (const gauge of gaugesOn(today)) floor.give(KEEPER, 'Office', { type: 'registerGauge', gauge });
+  for (const press of PRESSES) floor.give(KEEPER, 'Office', { type: 'registerPress', press });
   const [first, second] = PEOPLE.filter(({ roles }) => roles.includes('engineer'));
   if (first === undefined || second === undefined) throw new Error('the story needs two engineers');
   for (const plan of PLANS) {

@@ -24,13 +24,22 @@ export function demandOf({ standing, gateName, attempt }: BenchRow): string {
   }
 }
 
+/** What calls somebody to the press: a look that is due goes before a drift. */
+function callOf({ standing, lookDue, drift }: BenchRow): { readonly state: StateName; readonly word: string } | null {
+  if (standing !== 'open') return null;
+  const words = benchWords();
+  if (lookDue !== null) return { state: 'overdue', word: words.lookDue(format().count(lookDue.look), format().time(lookDue.since)) };
+  return drift === null ? null : { state: 'caution', word: words.drift[drift.side] };
+}
+
 /** One row of a bench list: a link that opens the traveller in working mode. */
 export function benchRow(row: BenchRow): TemplateResult {
   const words = benchWords();
   const { count, dateTime, list } = format();
   const strict = row.standing !== 'held' && row.severity !== 'normal';
-  const state: StateName = row.discontinued ? 'discontinued' : strict ? row.severity : STATES[row.standing];
-  const stateWord = row.discontinued ? words.discontinued : strict ? words.severity[row.severity] : words.state[row.standing];
+  const call = callOf(row);
+  const state: StateName = call !== null ? call.state : row.discontinued ? 'discontinued' : strict ? row.severity : STATES[row.standing];
+  const stateWord = call !== null ? call.word : row.discontinued ? words.discontinued : strict ? words.severity[row.severity] : words.state[row.standing];
   return html`<gh-bench-row .href=${`${travellerPath(row.kind, row.id)}?work`} .lot=${row.id} .product=${row.designation ?? row.title} .pieces=${words.pieces[row.kind](row.pieces, count(row.pieces))}
     .gate=${row.holdReason ?? (row.designation === null ? words.kinds[row.kind] : row.title)} .demand=${demandOf(row)} .state=${state} .stateWord=${stateWord} .due=${strict && row.severityLots.length > 0 ? words.switchedFor(list(row.severityLots)) : words.since(dateTime(row.since))}></gh-bench-row>`;
 }

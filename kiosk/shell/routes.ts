@@ -8,7 +8,7 @@ export interface Route {
   /** Path with query, as in the address line. */
   readonly path: string;
 }
-export type DeskName = 'bench' | 'traveller' | 'lab' | 'release' | 'packing' | 'plans' | 'gauges' | 'trace' | 'keeper';
+export type DeskName = 'bench' | 'traveller' | 'lab' | 'release' | 'packing' | 'presses' | 'plans' | 'gauges' | 'trace' | 'keeper';
 export interface Desk {
   readonly name: DeskName;
   /** Who finds it among the tabs. The server decides what each may do there. */
@@ -21,6 +21,7 @@ const EVERYONE: readonly Role[] = ['inspector', 'lab', 'engineer', 'releaser', '
 /** The desks in the order of their tabs. Each is `kiosk/<name>/gh-<name>-desk.ts`, an element `gh-<name>-desk` with a property `route`. */
 export const DESKS: readonly Desk[] = [
   { name: 'bench', roles: ['inspector', 'lab', 'engineer'], density: 'bench' },
+  { name: 'presses', roles: ['inspector', 'engineer', 'keeper'], density: 'bench' },
   { name: 'lab', roles: ['lab', 'engineer'], density: 'bench' },
   { name: 'release', roles: ['releaser', 'engineer'], density: 'desk' },
   { name: 'packing', roles: ['packer'], density: 'bench' },

@@ -1,6 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import type { EquipmentCard, GaugeCard, GradeCard, LayerCard, PlantCard, PressCard, ProductCard, ProgrammeCard, Skipping, Switching } from '../../shared/traveller/index.ts';
 import type { WrittenCaution } from '../../shared/wire/cautions-view.ts';
+import { pressGiver, SERVER } from '../../shared/traveller/index.ts';
 import type { LoadedCopy } from '../../shared/wire/own-tables-view.ts';
 import type { PersonRow, SkipRow, SwitchingRow } from '../../shared/wire/views.ts';
 import { prepared } from '../journal/sqlite/prepared.ts';
@@ -67,9 +68,10 @@ export class Records {
     return rows.map(({ badge, name, roles, active }) => ({ badge, name, roles: JSON.parse(roles), active: active === 1 }));
   }
 
-  /** Names by badge. */
+  /** Names by badge, those of presses by what stands on the slips their balances give, and the server's own. */
   names(): Record<string, string> {
-    return Object.fromEntries(prepared<[], { badge: string; name: string }>(this.#db, 'SELECT badge, name FROM person_row').all().map(({ badge, name }) => [badge, name]));
+    const people = prepared<[], { badge: string; name: string }>(this.#db, 'SELECT badge, name FROM person_row').all().map(({ badge, name }): [string, string] => [badge, name]);
+    return Object.fromEntries([[SERVER, SERVER], ...this.presses().map(({ id, name }): [string, string] => [pressGiver(id), name]), ...people]);
   }
 
   switching(): SwitchingRow[] {

@@ -6,7 +6,7 @@ export type { Command, CommandType } from './command.ts';
 export { decide, decideOwn, streamOf } from './decide.ts';
 export { machineOf } from './server-command.ts';
 export type { ServerCommand } from './server-command.ts';
-export { isMachine, SERVER } from './machine.ts';
+export { isMachine, pressGiver, SERVER } from './machine.ts';
 export { lastSeqOf } from './press/last-seq.ts';
 export type { PressCard, PressSlip, PressState } from './press/slips.ts';
 export { isDueByMinutes, isLookDue, missedBecause, nextLook } from './gate/next-look.ts';

@@ -15,6 +15,7 @@ export const kioskBenchWords = {
   pieces: { lot: pieces, batch: (_: number, written: string) => `${written} barrels`, furnace: pieces, coating: pieces },
   kinds: { lot: 'Lot', batch: 'Powder batch', furnace: 'Furnace charge', coating: 'Coating charge' },
   switchedFor: (lots: string) => `after ${lots}`,
+  lookDue: (look: string, time: string) => `Look ${look} due since ${time}`, drift: { above: 'Weights drift above', below: 'Weights drift below' },
   since: (when: string) => `since ${when}`,
   discontinued: 'Inspection discontinued',
   state: { due: 'Due', open: 'In work', sorting: 'Sorting', held: 'On hold', inCharge: 'In a charge', toRelease: 'To be released', toPack: 'To be packed', done: 'Done' },

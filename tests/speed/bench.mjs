@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { measureDocuments } from './documents.mjs';
 import { measureFirstLoad, measureLongTraveller } from './browser.mjs';
+import { measureFeed, PIECES } from './feed.mjs';
 import { measureSampling } from './sampling.mjs';
 import { measureStart } from './start.mjs';
 
@@ -15,7 +16,7 @@ const { version, scripts } = JSON.parse(readFileSync('package.json', 'utf8'));
 const FLAGS = [...scripts.start.matchAll(/ (--\S+)/g)].map(([, flag]) => flag);
 const out = 'dist/bench';
 mkdirSync(out, { recursive: true });
-await build({ entryPoints: ['tests/speed/plant-server.ts', 'tests/speed/document-makers.ts'], bundle: true, platform: 'node', format: 'esm', target: 'node20', packages: 'external', outdir: out, outExtension: { '.js': '.mjs' }, logLevel: 'error' });
+await build({ entryPoints: ['tests/speed/plant-server.ts', 'tests/speed/feed-server.ts', 'tests/speed/document-makers.ts'], bundle: true, platform: 'node', format: 'esm', target: 'node20', packages: 'external', outdir: out, outExtension: { '.js': '.mjs' }, logLevel: 'error' });
 
 const rows = [];
 const report = (what, ours, raw, ratio, aim, met) => {
@@ -116,6 +117,16 @@ async function measureLoad(name, load) {
 
 if (!only || only === 'load' || only === 'paced') await measureLoad('200 kiosks at one reading a second each', { rounds: 10, warmUp: 1, seconds: 3, perSecond: 1, inFlight: null });
 if (!only || only === 'load' || only === 'saturation') await measureLoad('at saturation', { rounds: 5, warmUp: 2, seconds: 4, perSecond: null, inFlight: 2 });
+if (!only || only === 'feed') {
+  const folder = mkdtempSync(join(tmpdir(), 'gatehand-bench-'));
+  const server = await start(`${out}/feed-server.mjs`, [folder, '50', String(PIECES)]);
+  try {
+    for (const row of await measureFeed(server)) report(...row);
+  } finally {
+    await stop(server.child);
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
 if (!only || only === 'sampling') for (const row of await measureSampling()) report(...row);
 if (!only || only === 'documents') for (const row of await measureDocuments()) report(...row);
 if (!only || only === 'start') for (const row of await measureStart()) report(...row);

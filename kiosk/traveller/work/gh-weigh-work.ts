@@ -14,10 +14,11 @@ import { partStyles } from '../../parts/part-styles.ts';
 import { catalogue, format, travellerWords } from '../speak.ts';
 import { GateWork, type WorkAt } from './gate-work.ts';
 import { enteredFigure } from './entered-figure.ts';
+import './gh-drift-view.ts';
 import './gh-gauge-choice.ts';
 import '../press/gh-press-target.ts';
 import { standingOf, stripLimits } from './strip-of.ts';
-import { driftRun, driftSide } from '../../../shared/metrology/drift/index.ts';
+import { driftRun, driftSide, LEARNING_VALUES } from '../../../shared/metrology/drift/index.ts';
 import { readBlock } from './weights.ts';
 import { workStyles } from './work-styles.ts';
 
@@ -63,7 +64,7 @@ export class GhWeighWork extends GateWork {
       <div class="pile">
         <gh-demand .context=${[this.contextOf(at), ...powderOf(at)].join(' · ')} .demand=${words.weigh.demand(from + this.block.length)} .hint=${words.weigh.hint(written(characteristic.target), written(characteristic.lower), written(characteristic.upper), characteristic.unit)}></gh-demand>
         ${at.subject.kind === 'lot' ? html`<gh-press-target .lot=${at.subject}></gh-press-target>` : nothing}
-        ${this.#drift(at, characteristic)}
+        ${this.#drift(at, characteristic)}<gh-drift-view shows="notice" .at=${at}></gh-drift-view>
         <gh-sample-strip .pieces=${this.#pieces(at, characteristic, weighed)} .limits=${stripLimits(characteristic, work.weights?.uncertainty ?? 0)}
           .words=${{ caption: words.weigh.last, piece: words.measure.piece, value: words.measure.value, standing: words.measure.standing }}></gh-sample-strip>
         <div class="row">
@@ -75,6 +76,7 @@ export class GhWeighWork extends GateWork {
       <gh-keypad ?hears-all=${this.refusal === null && !this.pasting} .locale=${catalogue().locale} .unit=${characteristic.unit} .words=${{ ...words.keypad, demand: words.weigh.keypad(from + this.block.length) }}
         @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#weigh(at, enteredFigure(event), gate.lotSize - weighed)}></gh-keypad>
       <div class="pile more">
+        <gh-drift-view .at=${at}></gh-drift-view>
         <gh-progress .label=${this.#sums(at, characteristic)} .value=${weighed} .max=${n} .text=${words.progress(weighed, n)}></gh-progress>
         ${characteristic.gaugeKind === null ? nothing : html`<gh-gauge-choice .kind=${characteristic.gaugeKind} @gauge-chosen=${this.#chooseGauge}></gh-gauge-choice>`}
       </div>
@@ -99,7 +101,8 @@ export class GhWeighWork extends GateWork {
   }
 
   #drift({ work }: WorkAt, { target, decimals }: Measured) {
-    if (target === null) return nothing;
+    // Once the stream is watched, gh-drift-view says more than the last few can.
+    if (target === null || (work.weights?.drift?.n ?? 0) >= LEARNING_VALUES) return nothing;
     const side = driftSide([...(work.weights?.lastBlock ?? []), ...this.block], target);
     return side === null ? nothing : html`<p class="drift" role="status">${travellerWords().weigh.drift(driftRun, side, format().number(target, decimals))}</p>`;
   }
@@ -109,7 +112,7 @@ export class GhWeighWork extends GateWork {
     const words = travellerWords();
     const { number, count } = format();
     const due = gate.work.map((work) => nextLook(work, gate.lotSize)).find((look) => look !== null && look.made !== null);
-    const look = due === undefined || due === null ? [] : [words.look.next(count(Math.max(0, due.dueAt - (due.made ?? 0) - this.block.length)))];
+    const look = due === undefined || due === null ? [] : [due.dueTime === null ? words.look.next(count(Math.max(0, due.dueAt - (due.made ?? 0) - this.block.length))) : words.look.nextOr(count(due.dueAt), format().time(due.dueTime))];
     const summary = weights === null ? [] : [`${words.weigh.mean(number(weights.running.mean, decimals), unit)}, ${words.weigh.outside(weights.outside)}.`];
     return [`${words.weigh.progress}.`, ...look, ...summary].join(' ');
   }
