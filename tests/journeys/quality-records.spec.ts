@@ -108,7 +108,7 @@ test('a plant that starts empty gets its records from a file, two engineers appr
   const saved = second.page.waitForEvent('download');
   await second.tap(button(second, 'Save these records as a file'));
   const text = readFileSync(await (await saved).path(), 'utf8');
-  expect(JSON.parse(text)).toEqual({ ...records(), plans: PLANS.filter(({ id }) => id === 'POWDER-F8'), gauges: expect.arrayContaining([...records().gauges]) });
+  expect(JSON.parse(text)).toEqual({ ...records(), plans: PLANS.filter(({ id }) => id === 'POWDER-F8'), products: [...records().products].sort((one, other) => one.id.localeCompare(other.id)), gauges: expect.arrayContaining([...records().gauges]) });
   await second.accessible();
 
   const lab = await plant.openKiosk('', '', { signOn: false });
