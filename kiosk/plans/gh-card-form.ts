@@ -1,5 +1,6 @@
 import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import type { InspectionPlan } from '../../shared/traveller/index.ts';
 import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
 import { askedNotice, refusalNotice } from '../desk/asked-notice.ts';
 import { Asked } from '../desk/asked.ts';
@@ -15,6 +16,8 @@ import type { SelectOption } from '../parts/gh-select-list.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { BY_DESIGNATION, BY_DRAWING, CARD_FIELDS, cardCommand, cardFault, textsFromDesignation, textsOf, UNCOATED, type CardField } from './card-fields.ts';
 import type { CardKind, CatalogueView } from './catalogue-view.ts';
+import './grade/gh-propose-key.ts';
+import { planWithLayers } from './grade/propose-draft.ts';
 
 const words = plansDeskWords.catalogue;
 type Given = CustomEvent<{ value: string }>;
@@ -57,7 +60,14 @@ export class GhCardForm extends LitElement {
       <div class="fields">${typed.map((field) => this.#typed(field, texts[field.name] ?? '', texts))}</div>
       <div class="halves">${fields.map((field) => this.#chosen(field, texts[field.name] ?? (field.kind === 'madeTo' ? BY_DESIGNATION : ''), this.#options(field, value)))}</div>
       <div class="keys"><gh-button kind="primary" .busy=${this.#giving.busy !== null} busy-word=${deskWords.busy} @click=${() => void this.#save(texts)}>${words.save}</gh-button> <a href="/plans/catalogue">${deskWords.cancel}</a></div>
+      ${this.#proposal(value)}
     </section>`;
+  }
+
+  /** A coating whose layers are named and saved may have its check drafted from them. */
+  #proposal({ layers }: CatalogueView) {
+    const saved = this.kind === 'layer' && Object.keys(this.texts).length === 0 ? layers.find(({ id }) => id === this.card) : undefined;
+    return saved?.layers === undefined ? nothing : html`<gh-propose-key plan=${saved.coatingPlan} label=${words.draftLayers(saved.coatingPlan)} .propose=${(now: InspectionPlan) => planWithLayers(now, saved)}></gh-propose-key>`;
   }
 
   #typed(field: CardField, text: string, texts: Readonly<Record<string, string>>) {

@@ -115,6 +115,7 @@ export type { Switching } from './switching-state/switching.ts';
 export { BINDER_FLAGS, FLAG_RATINGS, gradeFault, layerFault } from './catalogue/grade-limits.ts';
 export type { BinderFlag, CardFault, FlagRating, GradeLimits, Limits } from './catalogue/grade-limits.ts';
 export { proposeLayerSet } from './catalogue/propose-layer-set.ts';
+export type { LayerSetNames } from './catalogue/propose-layer-set.ts';
 export { proposeSinteredSet } from './catalogue/propose-sintered-set.ts';
 export type { SharedSampling, SinteredSetNames } from './catalogue/propose-sintered-set.ts';
 export { gateToPropose, sharedSamplingOf, withProposed } from './catalogue/with-proposed.ts';

@@ -5,7 +5,7 @@ export const inputWords = {
   /** `layer`: what lies above this diameter of a crater; empty at the surface. */
   names: {
     outerDiameter: () => 'Outer diameter', innerDiameter: () => 'Inner diameter', greenSize: () => 'Green size', sinteredLength: () => 'Sintered length', massInAir: () => 'Mass in air',
-    massInWater: () => 'Mass in water', waterTemperature: () => 'Water temperature', saturation: () => 'Magnetic saturation as read',
+    massInWater: () => 'Mass in water', waterTemperature: () => 'Water temperature', saturation: () => 'Saturation read',
     ringDiameter: ({ nth, of }, layer) => (nth === 1 ? 'Diameter at surface' : nth === of ? 'Diameter at substrate' : `Diameter under ${layer}`),
   } satisfies Readonly<Record<AskedInput['what'], (asked: AskedInput, layer: string) => string>>,
   layer: (nth: number) => `layer ${nth}`,

@@ -44,7 +44,7 @@ export const gradePageWords = {
   },
   proposal: {
     heading: 'Plans from these limits', note: 'A draft is begun here and shown to you before anything is written. Two engineers approve it.', furnace: (plan: string) => `Draft the sintered check in ${plan}`, powder: (plan: string) => `Draft the powder lab in ${plan}`,
-    nothing: 'There is no limit yet that a plan could judge by.', noPlan: 'Choose the plan first.', noGate: (plan: string) => `${plan} has no gate whose pieces are taken at places, from barrels or by a fixed number.`, save: 'Save the grade first, so that plan and grade say the same.', kept: (plan: string) => `You have a draft of ${plan} here already. Finish or discard it first.`,
+    nothing: 'The plan judges by these limits already, or there is none yet that it could judge by.', noPlan: 'Choose the plan first.', noGate: (plan: string) => `${plan} has no gate whose pieces are taken at places, from barrels or by a fixed number.`, save: 'Save the grade first, so that plan and grade say the same.', kept: (plan: string) => `You have a draft of ${plan} here already. Finish or discard it first.`,
   },
   wrong: { missing: 'This must be filled in.', number: 'A number above 0.', percent: 'A number above 0, at most 100.' },
   csvHead: { part: 'Part', name: 'Name', value: 'Value', unit: 'Unit', source: 'Source' },

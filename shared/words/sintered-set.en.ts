@@ -1,4 +1,4 @@
-import type { SinteredSetNames } from '../traveller/index.ts';
+import type { LayerSetNames, SinteredSetNames } from '../traveller/index.ts';
 import { binderFlagWords, flagRatingWords } from './grade-limits.en.ts';
 
 /** Names and methods that a proposal writes into a plan. */
@@ -13,3 +13,6 @@ export const sinteredSetNames: SinteredSetNames = {
   ratings: [flagRatingWords.none, flagRatingWords.traces, flagRatingWords.much],
   gauges: { density: 'density balance', coercivity: 'coercivity meter', hardness: 'hardness tester' },
 };
+
+/** The same for a coating judged layer by layer. */
+export const layerSetNames: LayerSetNames = { total: 'Coating thickness', method: 'ISO 26423', gaugeKind: 'crater microscope' };

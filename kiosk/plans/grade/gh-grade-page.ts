@@ -1,6 +1,6 @@
 import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { SubjectKind } from '../../../shared/traveller/index.ts';
+import type { InspectionPlan, SubjectKind } from '../../../shared/traveller/index.ts';
 import { formatFor } from '../../../shared/words/format.ts';
 import { gradePageWords as words } from '../../../shared/words/grade-page.en.ts';
 import { localeFor } from '../../../shared/words/locale.ts';
@@ -11,21 +11,22 @@ import { deskStyles } from '../../desk/desk-styles.ts';
 import { Giving } from '../../desk/giving.ts';
 import { saveCsv } from '../../desk/save-csv.ts';
 import { deskWords } from '../../desk/words.ts';
-import { Follow, link, LinkFault } from '../../link/index.ts';
+import { link } from '../../link/index.ts';
 import '../../parts/gh-button.ts';
 import '../../parts/gh-drop-list.ts';
 import '../../parts/gh-field.ts';
 import '../../parts/gh-notice.ts';
 import { partStyles } from '../../parts/part-styles.ts';
 import { goTo } from '../../shell/navigation.ts';
-import { cardPath, planPath, type CatalogueView } from '../catalogue-view.ts';
+import { cardPath, type CatalogueView } from '../catalogue-view.ts';
 import './gh-carbon-correction.ts';
 import './gh-grade-composition.ts';
 import './gh-grade-limits.ts';
 import './gh-grade-worked.ts';
 import { gradeRows } from './grade-csv.ts';
 import { cardOf, EMPTY_FORM, faultyLimits, filledLimits, formOf, reckonedOf, shownLimits, type GradeForm, type LimitKey, type PartText } from './grade-form.ts';
-import { beginDraft } from './propose-draft.ts';
+import './gh-propose-key.ts';
+import { planWithGrade } from './propose-draft.ts';
 
 type Typed = CustomEvent<{ value: string }>;
 
@@ -37,9 +38,8 @@ export class GhGradePage extends LitElement {
   /** What was typed; null until then. */
   @state() private form: GradeForm | null = null;
   @state() private asked = false;
-  @state() private said: { readonly kind: 'done' | 'empty'; readonly text: string; readonly of: string } | null = null;
+  @state() private said: { readonly text: string; readonly of: string } | null = null;
   readonly #catalogue = new Asked<CatalogueView>(this, { key: () => '/api/catalogue', read: (path) => link.ask(path), topics: ['catalogue'] });
-  readonly #session = new Follow(this, () => link.session);
   readonly #giving = new Giving(this);
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -64,7 +64,7 @@ export class GhGradePage extends LitElement {
         <div class="head"><h2 id="title">${saved === undefined ? words.titleNew : words.title(saved.id)}</h2>
           <div class="keys"><gh-button @click=${() => saveCsv(`grade-${card.id === '' ? 'new' : card.id}`, gradeRows(card, reckoned))}>${words.csv}</gh-button></div></div>
         ${saved === undefined ? nothing : html`<p class="soft">${words.changeNote}</p>`}
-        ${this.said === null ? nothing : html`<gh-notice kind=${this.said.kind} happened=${this.said.text}></gh-notice>`} ${askedNotice(this.#catalogue)} ${refusalNotice(this.#giving)}
+        ${this.said === null ? nothing : html`<gh-notice kind="done" happened=${this.said.text}></gh-notice>`} ${askedNotice(this.#catalogue)} ${refusalNotice(this.#giving)}
         <div class="fields">
           <gh-field label=${words.fields.id} hint=${words.fields.idHint} max-length="16" ?readonly=${saved !== undefined} .value=${form.id} error=${this.#missing(form.id)} @field-input=${({ detail }: Typed) => this.#put({ ...form, id: detail.value.toUpperCase() })}></gh-field>
           <gh-field label=${words.fields.name} max-length="60" .value=${form.name} error=${this.#missing(form.name)} @field-input=${({ detail }: Typed) => this.#put({ ...form, name: detail.value })}></gh-field>
@@ -84,7 +84,10 @@ export class GhGradePage extends LitElement {
       </section>
       ${saved === undefined ? nothing : html`<section class="page-part sheet" aria-labelledby="proposal"><h3 id="proposal">${words.proposal.heading}</h3>
         <p class="soft">${changed ? words.proposal.save : words.proposal.note}</p>
-        ${changed ? nothing : html`<div class="keys">${(['furnace', 'powder'] as const).map((which) => html`<gh-button @click=${() => void this.#propose(saved[which === 'furnace' ? 'furnacePlan' : 'powderPlan'])}>${words.proposal[which](saved[which === 'furnace' ? 'furnacePlan' : 'powderPlan'])}</gh-button>`)}</div>`}
+        ${changed ? nothing : html`<div class="keys">${(['furnace', 'powder'] as const).map((which) => {
+          const plan = which === 'furnace' ? saved.furnacePlan : saved.powderPlan;
+          return html`<gh-propose-key plan=${plan} label=${words.proposal[which](plan)} .propose=${(now: InspectionPlan) => planWithGrade(now, saved)}></gh-propose-key>`;
+        })}</div>`}
       </section>`}
       <section class="page-part sheet" aria-labelledby="correction"><h3 id="correction">${words.correction.heading}</h3><gh-carbon-correction></gh-carbon-correction></section>`;
   }
@@ -111,22 +114,8 @@ export class GhGradePage extends LitElement {
     await this.#catalogue.again();
     this.asked = false;
     this.form = null;
-    this.said = { kind: 'done', text: words.saved(card.id), of: card.id };
+    this.said = { text: words.saved(card.id), of: card.id };
     if (grade === '') goTo(cardPath('grade', card.id), 'replace');
-  }
-
-  async #propose(plan: string): Promise<void> {
-    const saved = this.#catalogue.value?.grades.find(({ id }) => id === this.grade);
-    const badge = this.#session.value?.badge ?? '';
-    if (saved === undefined || badge === '') return;
-    try {
-      const proposed = await beginDraft(badge, plan, saved, new Date().toISOString());
-      if ('from' in proposed) return goTo(`${planPath(plan, proposed.from)}?draft`);
-      this.said = { kind: 'empty', text: { nothing: words.proposal.nothing, noGate: words.proposal.noGate(plan), kept: words.proposal.kept(plan) }[proposed.not], of: saved.id };
-    } catch (error) {
-      if (!(error instanceof LinkFault)) throw error;
-      this.said = { kind: 'empty', text: error.words.happened, of: saved.id };
-    }
   }
 }
 

@@ -1,5 +1,5 @@
-import { gateToPropose, proposeSinteredSet, sharedSamplingOf, withProposed, type GradeCard, type InspectionPlan, type PlanState } from '../../../shared/traveller/index.ts';
-import { sinteredSetNames } from '../../../shared/words/sintered-set.en.ts';
+import { gateToPropose, proposeLayerSet, proposeSinteredSet, sharedSamplingOf, withProposed, type GradeCard, type InspectionPlan, type LayerCard, type PlanState } from '../../../shared/traveller/index.ts';
+import { layerSetNames, sinteredSetNames } from '../../../shared/words/sintered-set.en.ts';
 import { link } from '../../link/index.ts';
 import { keepDraft, keptDraft } from '../write/draft-store.ts';
 
@@ -14,15 +14,30 @@ export function planWithGrade(plan: InspectionPlan, grade: GradeCard): Inspectio
   return gate === null || sampling === null ? null : withProposed(plan, gate.id, proposeSinteredSet(grade, sampling, sinteredSetNames, plan.appliesTo === 'batch'));
 }
 
-/** Begins a draft of the plan with the grade's limits in it, from the version in force or the latest. It stays on this kiosk until it is drafted. */
-export async function beginDraft(badge: string, planId: string, grade: GradeCard, at: string): Promise<Proposed> {
+/** A plan with its gate judging a coating layer by layer, from one crater a piece; null where the layers are not named or no gate takes pieces at places. */
+export function planWithLayers(plan: InspectionPlan, layer: LayerCard): InspectionPlan | null {
+  const gate = gateToPropose(plan, ['thickness']);
+  const lead = gate?.characteristics.find(({ id }) => id === 'thickness');
+  const sampling = gate === null ? null : sharedSamplingOf(gate);
+  if (gate === null || sampling === null || (sampling.rule !== 'positions' && sampling.rule !== 'fixed')) return null;
+  const before = lead?.kind === 'measured' ? lead : null;
+  const set = proposeLayerSet(layer, before?.entry.how === 'crater' ? before.entry.ballDiameterMm : USUAL_BALL_MM, before?.sampling.rule === sampling.rule ? before.sampling : sampling, { ...layerSetNames, ...(before === null ? {} : { total: before.name, method: before.method, gaugeKind: before.gaugeKind }) });
+  // Layers of an earlier proposal that the coating has no more go out with it.
+  const kept = { ...gate, characteristics: gate.characteristics.filter((each) => each.kind !== 'measured' || each.entry.how !== 'craterLayer') };
+  return set.length === 0 ? null : withProposed({ ...plan, gates: plan.gates.map((each) => (each.id === gate.id ? kept : each)) }, gate.id, set);
+}
+/** The ball most benches have, mm. Common practice, no source. */
+const USUAL_BALL_MM = 30;
+
+/** Begins a draft of the plan with the grade's or coating's limits in it, from the version in force or the latest. It stays on this kiosk until it is drafted. */
+export async function beginDraft(badge: string, planId: string, propose: (plan: InspectionPlan) => InspectionPlan | null, at: string): Promise<Proposed> {
   const { state } = await link.ask<{ readonly state: PlanState | null }>(`/api/states?stream=${encodeURIComponent(`plan:${planId}`)}`);
   const version = state?.versions.find(({ inForce }) => inForce) ?? state?.versions.at(-1);
   if (version === undefined) return { not: 'noGate' };
   if (keptDraft(badge, planId) !== null) return { not: 'kept' };
-  if (proposeSinteredSet(grade, { rule: 'fixed', n: 1, accept: 'each' }, sinteredSetNames, false).length === 0) return { not: 'nothing' };
-  const now = planWithGrade(version.plan, grade);
+  const now = propose(version.plan);
   if (now === null) return { not: 'noGate' };
+  if (JSON.stringify(now) === JSON.stringify(version.plan)) return { not: 'nothing' };
   keepDraft(badge, { plan: planId, from: version.planVersion, before: version.plan, now, steps: [version.plan], why: '', at });
   return { from: version.planVersion };
 }

@@ -1,4 +1,4 @@
-import type { Measured, PositionsRule } from '../plan/characteristic.ts';
+import type { Measured } from '../plan/characteristic.ts';
 import type { LayerCard } from './slips.ts';
 
 /** Names that the proposal writes into the plan. */
@@ -8,7 +8,7 @@ export interface LayerSetNames { readonly total: string; readonly method: string
  * The characteristics that judge a coating layer by layer from one crater a piece: the whole with the sums of the layers' limits, then each layer.
  * Empty for a coating whose layers are not named. A coating of one layer is judged as a whole from two diameters.
  */
-export function proposeLayerSet({ layers = [] }: LayerCard, ballDiameterMm: number, sampling: PositionsRule, names: LayerSetNames): readonly Measured[] {
+export function proposeLayerSet({ layers = [] }: LayerCard, ballDiameterMm: number, sampling: Measured['sampling'], names: LayerSetNames): readonly Measured[] {
   if (layers.length === 0) return [];
   const sum = (limits: readonly (number | null)[]): number | null => limits.reduce<number | null>((total, each) => (total === null || each === null ? null : Number((total + each).toFixed(6))), 0);
   const [lower, upper] = [sum(layers.map(({ lowerUm }) => lowerUm)), sum(layers.map(({ upperUm }) => upperUm))];

@@ -1,11 +1,11 @@
 import { afterAll, describe, expect, it, vi } from 'vitest';
-import { GRADES } from '../../../demo-data/plant-records.ts';
+import { GRADES, LAYERS } from '../../../demo-data/plant-records.ts';
 import { PLANS } from '../../../demo-data/plans.ts';
 import { requireSound } from '../../../shared/traveller/plan/require-sound.ts';
 import { cardOf, compositionOf, EMPTY_FORM, faultyLimits, filledLimits, formOf, reckonedOf, shownLimits } from '../../../kiosk/plans/grade/grade-form.ts';
 import { gradeRows } from '../../../kiosk/plans/grade/grade-csv.ts';
 import { workedOut } from '../../../kiosk/plans/grade/grade-why.ts';
-import { planWithGrade } from '../../../kiosk/plans/grade/propose-draft.ts';
+import { planWithGrade, planWithLayers } from '../../../kiosk/plans/grade/propose-draft.ts';
 import { saturationView } from '../../../kiosk/plans/grade/saturation-view.ts';
 
 // The desk reads and writes figures in the page's language.
@@ -87,4 +87,19 @@ it.each(['FURNACE-F8', 'POWDER-F8'])('%s with the limits of its grade can be wor
   expect(changed).not.toBeNull();
   if (changed !== null) expect(() => requireSound(changed)).not.toThrow();
   expect(changed).not.toEqual(plan);
+});
+
+it('COATING-PVD with the layers of another coating can be worked, its ball, gauge and places kept', () => {
+  const plan = PLANS.find(({ id }) => id === 'COATING-PVD');
+  const three = LAYERS.find(({ id }) => id === 'DEMO-CVD');
+  if (plan === undefined || three === undefined) throw new Error('the demo plant has other coatings');
+  const changed = planWithLayers(plan, three);
+  const measured = changed?.gates[0]?.characteristics.filter(({ kind }) => kind === 'measured');
+  expect(measured?.map(({ name }) => name)).toEqual(['Coating thickness', 'TiN', 'Al2O3', 'TiCN']);
+  expect(measured?.[1]).toMatchObject({ entry: { how: 'craterLayer', of: 'thickness', layer: 1 }, gaugeKind: 'crater microscope', sampling: plan.gates[0]?.characteristics[0]?.sampling });
+  if (changed !== null) expect(() => requireSound(changed)).not.toThrow();
+  // Proposed again for a coating of two layers, the third is gone.
+  const two = changed === null ? null : planWithLayers(changed, { ...three, layers: three.layers?.slice(0, 2) ?? [] });
+  expect(two?.gates[0]?.characteristics.map(({ id }) => id)).toEqual(['thickness', 'adhesion', 'colour', 'layer-1', 'layer-2']);
+  expect(planWithLayers(plan, { id: 'X', name: 'X', coatingPlan: 'COATING-PVD' })).toBeNull();
 });
