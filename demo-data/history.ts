@@ -52,7 +52,7 @@ export function makeHistory({ seed, endIso }: { readonly seed: string; readonly 
     }
   }
   studyGauges(floor);
-  floor.waitUntil(new Date(Date.parse(endIso) - 5 * 3_600_000).toISOString());
+  floor.waitUntil(new Date(Date.parse(endIso) - 10 * 3_600_000).toISOString());
   openWork(story);
   return floor.entries;
 }
