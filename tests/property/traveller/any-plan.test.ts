@@ -4,6 +4,7 @@ import { AQLS, INSPECTION_LEVELS } from '../../../shared/sampling/attributes/ind
 import { VARIABLES_AQLS, VARIABLES_LEVELS } from '../../../shared/sampling/variables/index.ts';
 import { judgedClasses, samplingStanding, verdictOf } from '../../../shared/traveller/index.ts';
 import type { Characteristic, Command, CountedRule, IntervalRule } from '../../../shared/traveller/index.ts';
+import { inputsGiving } from '../../../demo-data/inputs-giving.ts';
 import { LittlePlant, littlePlant, MASTER, openLot, releasedBatch } from './little-plant.ts';
 import { gateRecord, length, routeWith } from './on-the-way.ts';
 
@@ -12,13 +13,13 @@ const limit = fc.oneof(fc.constant(null), fc.constantFrom(0, 9.999, 10, 10.001, 
 const measured = fc.record({
   decimals: fc.integer({ min: 0, max: 6 }), lower: limit, upper: limit, pressTolerancePercent: fc.option(fc.constantFrom(1e-9, 0.5, 50, 99.9), { nil: null }), destructive: fc.boolean(),
   gaugeKind: fc.option(fc.constant('micrometer'), { nil: null }), rule: fc.constantFrom({ decisionRule: 'simple' as const }, { decisionRule: 'guardedAcceptance' as const }, { decisionRule: 'guardedAcceptance' as const, guardFactor: 0.825 }, { decisionRule: 'guardedRejection' as const }, { decisionRule: 'guardedRejection' as const, guardFactor: 3 }),
-  entry: fc.constantFrom({ how: 'direct' as const }, { how: 'direct' as const }, { how: 'crater' as const, ballDiameterMm: 30 }, { how: 'shrinkage' as const, dieMm: 25 }),
+  entry: fc.constantFrom({ how: 'direct' as const }, { how: 'direct' as const }, { how: 'crater' as const, ballDiameterMm: 30 }, { how: 'shrinkage' as const, dieMm: 25 }, { how: 'crater' as const, ballDiameterMm: 20, layers: 2 }, { how: 'archimedes' as const }, { how: 'saturation' as const, unit: 'G·cm³/g' as const, cobaltFraction: 0.1 }),
   sampling: fc.oneof(
     fc.record({ rule: fc.constant('variables' as const), level: fc.constantFrom(...VARIABLES_LEVELS), aqlPercent: fc.constantFrom(...VARIABLES_AQLS) }),
     fc.record({ rule: fc.constant('fixed' as const), n: fc.integer({ min: 1, max: 20 }), accept: fc.constantFrom('each' as const, 'mean' as const) }),
     fc.record({ rule: fc.constant('everyPiece' as const), ejectAtMostPercent: fc.constantFrom(0, 2, 100) }),
   ),
-}).map(({ rule, ...change }): Characteristic => length({ ...change, ...rule }));
+}).map(({ rule, ...change }): Characteristic => length({ ...change, ...rule, ...(change.entry.how === 'saturation' ? { unit: '%' } : {}) }));
 const percent = fc.option(fc.constantFrom(0, 0.01, 0.5, 5, 40, 99.9, 100), { nil: undefined, freq: 4 });
 const risk = fc.constantFrom(0, 0.0001, 0.05, 0.1, 0.5, 0.6);
 const points = fc.option(fc.record({ p1Percent: fc.constantFrom(0.01, 1, 2, 30), producerRisk: risk, p2Percent: fc.constantFrom(0.02, 5, 30, 99.9), consumerRisk: risk }), { nil: undefined, freq: 4 });
@@ -72,8 +73,10 @@ function work(plant: LittlePlant, lot: string, dice: readonly number[]): void {
       default:
         for (let ordinal = 1; ordinal <= n; ordinal += 1) {
           if (characteristic.kind === 'graded') give({ ...at, type: 'takeReading', ordinal, value: String(next() % 3) });
-          else if (characteristic.kind === 'measured' && characteristic.entry.how === 'crater') give({ ...at, type: 'takeReading', ordinal, value: null, inputs: { innerMm: 0.6, outerMm: 0.7 + (next() % 9) / 10 }, sure: true, ...gauge });
-          else if (characteristic.kind === 'measured' && characteristic.entry.how === 'shrinkage') give({ ...at, type: 'takeReading', ordinal, value: null, inputs: { sinteredMm: 20 + (next() % 9) / 2 }, sure: true, ...gauge });
+          else if (characteristic.kind === 'measured' && characteristic.entry.how !== 'direct') {
+            const inputs = inputsGiving(characteristic.entry, { crater: 1 + (next() % 9), craterLayer: 1, shrinkage: 10 + (next() % 9), archimedes: 10 + (next() % 6), saturation: 70 + (next() % 30) }[characteristic.entry.how]);
+            if (inputs !== null) give({ ...at, type: 'takeReading', ordinal, value: null, inputs, sure: true, ...gauge });
+          }
           else if (characteristic.kind === 'measured') {
             // A value too fine, or out of the gauge's range, is refused; then the piece is read at the nearest decimal in range.
             give({ ...at, type: 'takeReading', ordinal, value: VALUES[next() % VALUES.length] ?? 1, sure: true, ...gauge });
