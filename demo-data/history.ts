@@ -1,9 +1,10 @@
-import { remainingPieces } from '../shared/traveller/index.ts';
+import { isSubject, remainingPieces } from '../shared/traveller/index.ts';
 import type { Disposition } from '../shared/traveller/index.ts';
 import { blendedPowder } from './blends.ts';
 import type { Chance } from './chance.ts';
 import { attachLog, failedCharge, placed } from './charge-story.ts';
 import { chanceFrom } from './chance.ts';
+import { setUpCharts } from './charts.ts';
 import type { DemoEntry } from './floor.ts';
 import { Floor } from './floor.ts';
 import { studyGauges } from './gauge-studies.ts';
@@ -50,11 +51,17 @@ export function makeHistory({ seed, endIso }: { readonly seed: string; readonly 
       });
       runLots(story, batch, lots, endIso);
     }
+    if (week === 3) setUpCharts(floor, person('Q-401'), subjectsOf(floor));
   }
   studyGauges(floor);
   floor.waitUntil(new Date(Date.parse(endIso) - 10 * 3_600_000).toISOString());
   openWork(story);
   return floor.entries;
+}
+
+/** Streams of everything with a traveller so far, in the order it was opened. */
+function subjectsOf(floor: Floor): readonly string[] {
+  return [...new Set(floor.entries.flatMap(({ changes }) => changes.map(({ stream }) => stream)))].filter(isSubject);
 }
 
 /** The serial numbers made as the second product of their grade; none of them is among the lots that go wrong. */

@@ -2,7 +2,7 @@ import type { StampedSlip } from '../../shared/wire/stamped-slip.ts';
 import type { Watched } from './watched.ts';
 
 /** What the server says has changed, so that lists are read again. */
-export type Topic = 'bench' | 'release' | 'packing' | 'switching' | 'people' | 'catalogue' | 'presses' | 'studies';
+export type Topic = 'bench' | 'release' | 'packing' | 'switching' | 'people' | 'catalogue' | 'presses' | 'studies' | 'charts';
 export interface Answer { readonly status: number; readonly body: unknown }
 
 /** Thrown by a transport when no answer came. */

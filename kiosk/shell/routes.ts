@@ -8,7 +8,7 @@ export interface Route {
   /** Path with query, as in the address line. */
   readonly path: string;
 }
-export type DeskName = 'bench' | 'traveller' | 'lab' | 'release' | 'packing' | 'presses' | 'plans' | 'gauges' | 'trace' | 'keeper';
+export type DeskName = 'bench' | 'traveller' | 'lab' | 'release' | 'packing' | 'presses' | 'plans' | 'charts' | 'gauges' | 'trace' | 'keeper';
 export interface Desk {
   readonly name: DeskName;
   /** Who finds it among the tabs. The server decides what each may do there. */
@@ -26,6 +26,7 @@ export const DESKS: readonly Desk[] = [
   { name: 'release', roles: ['releaser', 'engineer'], density: 'desk' },
   { name: 'packing', roles: ['packer'], density: 'bench' },
   { name: 'plans', roles: ['engineer'], density: 'desk' },
+  { name: 'charts', roles: ['engineer', 'lab'], density: 'desk' },
   { name: 'gauges', roles: ['keeper', 'lab', 'engineer', 'inspector'], density: 'desk' },
   { name: 'trace', roles: EVERYONE, density: 'desk' },
   { name: 'keeper', roles: ['keeper'], density: 'desk' },

@@ -3,8 +3,9 @@ import type { LitVirtualizer } from '@lit-labs/virtualizer';
 import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { Subject } from '../../shared/traveller/index.ts';
+import type { SlipBody, Subject } from '../../shared/traveller/index.ts';
 import type { Reader } from '../../shared/words/index.ts';
+import { chartAddressOf } from '../desk/chart-address.ts';
 import '../parts/gh-button.ts';
 import '../parts/gh-slip.ts';
 import { partStyles } from '../parts/part-styles.ts';
@@ -75,11 +76,17 @@ export class GhSlips extends LitElement {
       .who=${slip === null ? '' : this.reader.names?.[slip.by] ?? slip.by} .bench=${slip?.bench ?? ''} .sentence=${slip === null ? entrySentence(own.command) : catalogue().slipSentence(slip, this.reader)}
       .state=${state} .stateWord=${stateWord} .mark=${mark ?? ''} .markWord=${mark === null || body === null ? '' : this.#markWord(mark)}
       ?foldable=${lines.length > 0} ?open=${this.open.has(row.key)} .words=${{ unfold: words.unfold, fold: words.fold }} @slip-folded=${(event: CustomEvent<{ open: boolean }>) => this.#fold(row.key, event.detail.open)}>
-      ${lines.map((line) => html`<p>${line}</p>`)}
+      ${lines.map((line) => html`<p>${line}</p>`)}${this.#chartLink(body)}
       ${own?.words === null || own === null ? nothing : html`<p class="why">${own.words.happened} ${own.words.next}</p>`}
       ${own !== null && own.standing === 'refused' ? html`<gh-button slot="actions" @click=${() => tell(this, 'entry-dismissed', { clientId: own.clientId })}>${words.setAside}</gh-button>` : nothing}
       ${fix === null ? nothing : html`<gh-button slot="actions" @click=${() => tell(this, 'correction-wanted', fix)}>${fix.what === 'reading' ? words.correct : words.withdraw}</gh-button>`}
     </gh-slip>`;
+  }
+
+  /** A signal leads to the chart that gave it. */
+  #chartLink(body: SlipBody | null) {
+    const address = body?.type === 'chartSignalled' ? chartAddressOf(body.chart) : null;
+    return address === null ? nothing : html`<p><a href=${address}>${travellerWords().slip.chart}</a></p>`;
   }
 
   #markWord(mark: NonNullable<ReturnType<typeof slipMark>>): string {
@@ -91,6 +98,7 @@ export class GhSlips extends LitElement {
       case 'hold': return labels.standings.held;
       case 'concession': return labels.dispositions.concession.name;
       case 'released': return words.state.released;
+      case 'caution': return words.slip.signal;
       default: return '';
     }
   }

@@ -1,13 +1,18 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { nextGate, standingHolds, verdictOf } from '../../shared/traveller/index.ts';
-import type { GateRecord, Subject } from '../../shared/traveller/index.ts';
+import type { CharacteristicResult, GateRecord, Role, Subject } from '../../shared/traveller/index.ts';
 import type { Reader } from '../../shared/words/index.ts';
+import { chartAddressAt } from '../desk/chart-address.ts';
+import { Follow, link } from '../link/index.ts';
 import '../parts/gh-verdict.ts';
 import './gh-variables-view.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { linkKey } from './link-key.ts';
 import { catalogue, travellerWords } from './speak.ts';
+
+/** Who finds the charts desk. */
+const CHART_ROLES: readonly Role[] = ['engineer', 'lab'];
 
 /** The verdict of a gate, large, with what it rests on and what comes next. Its live region stays in place, so put it on the page before the verdict falls. */
 @customElement('gh-verdict-panel')
@@ -23,6 +28,8 @@ export class GhVerdictPanel extends LitElement {
   @property({ type: Boolean }) askedBelow = false;
   /** Worked out on this kiosk and not confirmed by the server. */
   @property({ type: Boolean }) kept = false;
+
+  readonly #session = new Follow(this, () => link.session);
 
   override render() {
     const { subject, gate, reader } = this;
@@ -41,6 +48,7 @@ export class GhVerdictPanel extends LitElement {
         <p>${gate.name}. ${this.#next(subject)}</p>
         ${this.back === '' ? nothing : html`<p class="keys"><a class="key primary" href=${this.back}>${travellerWords().verdict.back}</a></p>`}
         ${this.#lines(lines, verdict.results)}
+        ${this.#charts(subject, gate, verdict.results)}
         ${verdict.results.map((result) => (result.detail.by === 'variables' ? html`<gh-variables-view .gate=${gate} .result=${result}></gh-variables-view>` : nothing))}
       </div>
     </gh-verdict>`;
@@ -54,6 +62,13 @@ export class GhVerdictPanel extends LitElement {
     // A single one that failed is named in the sentence above.
     return html`${list(outside.length > 1 ? outside : [])}
       ${within.length === 0 ? nothing : html`<details><summary>${travellerWords().verdict.within(within.length)}</summary>${list(within)}</details>`}`;
+  }
+
+  /** Engineers and the lab go from a verdict to the charts of what it judged. */
+  #charts(subject: Subject, gate: GateRecord, results: readonly CharacteristicResult[]) {
+    const charted = results.filter(({ detail }) => detail.by !== 'grade' && detail.by !== 'once' && detail.by !== 'skipped');
+    if (charted.length === 0 || !CHART_ROLES.some((role) => this.#session.value?.roles.includes(role))) return nothing;
+    return html`<p>${travellerWords().verdict.charts} ${charted.map(({ characteristic, name }) => html`<a href=${chartAddressAt(subject, gate.id, characteristic)}>${name}</a> `)}</p>`;
   }
 
   #next(subject: Subject): string {

@@ -41,6 +41,7 @@ export function slipMark(body: SlipBody): StateName | null {
     case 'disposed': return body.disposition.kind === 'concession' ? 'concession' : body.disposition.kind === 'scrap' ? 'scrapped' : 'signed';
     case 'lotReleased': case 'batchReleased': return 'released';
     case 'releaseWithdrawn': return 'recalled';
+    case 'chartSignalled': return 'caution';
     default: return null;
   }
 }

@@ -34,10 +34,15 @@ export function chartKeyName(key: string, { labels }: Pick<Speak, 'labels'>): st
   return named === undefined ? name : `${name} (${named})`;
 }
 
+/** "eight lots in a row on one side, mean above"; a sum is told by its name alone, which says the side. */
+export function signalClause(rule: ChartRule, line: LineName, side: SignalSide): string {
+  return `${chartNames.rules[rule]}, ${chartNames.lines[line]}${line === 'cusumUp' || line === 'cusumDown' ? '' : ` ${chartNames.sides[side]}`}`;
+}
+
 /** "Chart signal, Diameter, mean and s: eight lots in a row on one side, above". */
 export function signalSaid({ about, key, rule, line, side, subject, lots }: ChartSignalled, speak: Speak): Said {
   return {
-    sentence: `Chart signal, ${about.characteristicName}, ${chartKeyName(key, speak)}: ${chartNames.rules[rule]}, ${chartNames.lines[line]} ${chartNames.sides[side]}`,
+    sentence: `Chart signal, ${about.characteristicName}, ${chartKeyName(key, speak)}: ${signalClause(rule, line, side)}`,
     lines: [`Completed by ${streamText(speak, subject)}`, ...(lots.length < 2 ? [] : [`Looked at: ${speak.format.list(lots.map((lot) => streamText(speak, lot)))}`])],
   };
 }

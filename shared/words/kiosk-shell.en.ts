@@ -6,7 +6,7 @@ const entries = (count: number): string => (count === 1 ? '1 entry' : `${count} 
 export const kioskShellWords = {
   product: 'Gatehand',
   desks: 'Desks',
-  tabs: { bench: 'Bench', presses: 'Presses', lab: 'Lab', release: 'Release', packing: 'Packing', plans: 'Plans', gauges: 'Gauges', trace: 'Trace', keeper: 'Keeper' },
+  tabs: { bench: 'Bench', presses: 'Presses', lab: 'Lab', release: 'Release', packing: 'Packing', plans: 'Plans', charts: 'Charts', gauges: 'Gauges', trace: 'Trace', keeper: 'Keeper' },
   skip: 'Go to the work',
   starting: 'Looking for the plant’s server',
   loadingDesk: 'Fetching this desk',

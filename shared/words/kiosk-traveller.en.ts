@@ -17,7 +17,7 @@ export const kioskTravellerWords = {
   person: (name: string) => `${name}: change person`,
   stack: (id: string) => `Traveller of ${id}`,
   earlier: 'Show earlier slips',
-  slip: { unfold: 'Show detail', fold: 'Fold away', kept: 'Kept here, not yet sent', sending: 'On the way', refused: 'Refused', corrected: 'Corrected', setAside: 'Set aside', correct: 'Correct', withdraw: 'Withdraw' },
+  slip: { chart: 'Open its charts', signal: 'signal', unfold: 'Show detail', fold: 'Fold away', kept: 'Kept here, not yet sent', sending: 'On the way', refused: 'Refused', corrected: 'Corrected', setAside: 'Set aside', correct: 'Correct', withdraw: 'Withdraw' },
   gateAt: (gate: string, bench: string) => `${gate} · ${bench}`,
   attempt: (attempt: number) => `attempt ${attempt}, re-inspection`,
   elsewhere: {
@@ -92,7 +92,7 @@ export const kioskTravellerWords = {
   },
   note: { title: 'Note', text: 'What should be known', add: 'Add the note' },
   correct: { title: (name: string, ordinal: number) => `Correct ${name}, piece ${ordinal}`, is: (value: string) => `It stands as ${value}.`, to: 'Right value', reason: 'Why', do: 'Correct', withdraw: (name: string) => `Withdraw: ${name}`, withdrawDo: 'Withdraw the finding', reasons: ['slipped decimal sign', 'wrong piece measured', 'read wrongly', 'gauge not zeroed'] },
-  verdict: { kept: 'Worked out here and kept; it stands once the server has it.', next: (gate: string, bench: string) => (gate === bench ? `Next: ${gate}.` : `Next: ${gate} at ${bench}.`), nextCharge: (gate: string) => `Next: ${gate}, in a charge.`, last: 'That was the last gate.', held: 'It is on hold until a quality engineer decides.', back: 'Back to the list', within: (count: number) => (count === 1 ? 'The one within' : `The ${count} within`), startNext: (gate: string) => `Start ${gate}`, again: 'Look at the work' },
+  verdict: { charts: 'Charts:', kept: 'Worked out here and kept; it stands once the server has it.', next: (gate: string, bench: string) => (gate === bench ? `Next: ${gate}.` : `Next: ${gate} at ${bench}.`), nextCharge: (gate: string) => `Next: ${gate}, in a charge.`, last: 'That was the last gate.', held: 'It is on hold until a quality engineer decides.', back: 'Back to the list', within: (count: number) => (count === 1 ? 'The one within' : `The ${count} within`), startNext: (gate: string) => `Start ${gate}`, again: 'Look at the work' },
   variables: { heading: (characteristic: string) => `${characteristic}: do the readings look normal?`, expected: 'where a normal distribution has them, in standard deviations' },
   powder: { demand: 'All tests accepted', hint: 'Release the powder to the presses.', key: 'Release the powder', sign: 'Powder released by', statement: (batch: string) => `Powder batch ${batch} may go to the presses.`, notYours: 'The lab or a quality engineer releases it.', done: 'Released to the presses' },
   pin: { label: 'PIN', enter: 'Sign', clear: 'Clear', backspace: 'Back', digits: 'digits entered' },

@@ -4,6 +4,7 @@ import { ref } from 'lit/directives/ref.js';
 import { mayGive, possibleDispositions, RIGHTS, streamParts, verdictOf } from '../../../shared/traveller/index.ts';
 import type { Disposition, DispositionKind, Hold, Subject } from '../../../shared/traveller/index.ts';
 import type { Reader } from '../../../shared/words/index.ts';
+import { chartAddressOf } from '../../desk/chart-address.ts';
 import { Follow, link, type RefusalText } from '../../link/index.ts';
 import type { TravellerStore } from '../../link/traveller-store.ts';
 import '../../parts/gh-button.ts';
@@ -53,7 +54,7 @@ export class GhHoldWork extends LitElement {
       ${this.seen || this.signing ? nothing : this.#evidence(subject, hold)}
       ${this.refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${this.refusal.happened} .kept=${this.refusal.kept} .next=${this.refusal.next} .dismiss=${travellerWords().dismiss} @notice-dismissed=${() => (this.refusal = null)}></gh-notice>`}
       ${this.#mayDecide() ? (this.signing ? this.#sign(subject, hold) : this.#choose(subject, hold)) : html`<p>${words.who(this.#deciders())}</p>`}
-      <div class="row"><a class="key" href=${`/api/travellers/${subject.kind}/${encodeURIComponent(subject.id)}/hold-tag.pdf`} target="_blank" rel="noopener">${words.tag}</a>${this.#chargeLink(hold)}</div>
+      <div class="row"><a class="key" href=${`/api/travellers/${subject.kind}/${encodeURIComponent(subject.id)}/hold-tag.pdf`} target="_blank" rel="noopener">${words.tag}</a>${this.#chargeLink(hold)}${this.#chartLink(hold)}</div>
     </div>`;
   }
 
@@ -71,6 +72,11 @@ export class GhHoldWork extends LitElement {
     const parts = cause.by === 'charge' ? streamParts(cause.charge) : null;
     if (parts === null) return nothing;
     return html`<span>${travellerWords().hold.chargeDecides} <a href=${travellerPath(parts.kind, parts.id)}>${parts.id}</a></span>`;
+  }
+
+  #chartLink({ cause }: Hold) {
+    const address = cause.by === 'chart' ? chartAddressOf(cause.chart) : null;
+    return address === null ? nothing : html`<a class="key" href=${address}>${travellerWords().slip.chart}</a>`;
   }
 
   #choose(subject: Subject, hold: Hold) {

@@ -43,7 +43,7 @@ export function signalsAt(line: ChartLine, index: number, rules: readonly ChartR
     // A rule over several of fewer points, as two of three, may speak before the stretch is full.
     const isWhole = run.length === LOOKS_BACK[rule] && from >= start;
     const within = isWhole ? run : run.filter(({ at }) => at >= start);
-    const side = sideOf(rule, within, isWhole);
+    const side = sideOf(rule, within, isWhole, line.name);
     return side === null ? [] : [{ line: line.name, rule, side, at: newest.at, from: within[0]?.at ?? newest.at }];
   });
 }
@@ -53,9 +53,9 @@ export function signalsOf(lines: readonly ChartLine[], rules: readonly ChartRule
   return lines.flatMap((line) => line.points.flatMap((_, index) => signalsAt(line, index, rules, starts))).sort((one, other) => one.at - other.at);
 }
 
-function sideOf(rule: ChartRule, run: readonly LinePoint[], isWhole: boolean): SignalSide | null {
+function sideOf(rule: ChartRule, run: readonly LinePoint[], isWhole: boolean, name: LineName): SignalSide | null {
   switch (rule) {
-    case 'beyondLimits': return beyondLimits(run);
+    case 'beyondLimits': return beyondLimits(run, name);
     case 'twoOfThreeBeyondTwo': return severalBeyond(run, 2, 2);
     case 'fourOfFiveBeyondOne': return severalBeyond(run, 4, 1);
     case 'eightOnOneSide': case 'nineOnOneSide': return isWhole ? oneSide(run) : null;
@@ -74,12 +74,13 @@ function distance({ value, centre, sigma }: LinePoint): number {
 /** Limits are worked out and values are sums: what stands on a limit but for the last digits is on it. */
 const ROUNDING = 1e-12;
 
-function beyondLimits(run: readonly LinePoint[]): SignalSide | null {
+/** The sum downwards grows as the means fall: beyond its limit they lie below. */
+function beyondLimits(run: readonly LinePoint[], name: LineName): SignalSide | null {
   const newest = run.at(-1);
   if (newest === undefined) return null;
   const { value, lower, upper } = newest;
   const slack = ROUNDING * Math.max(Math.abs(value), Math.abs(upper ?? 0));
-  if (upper !== null && value > upper + slack) return 'above';
+  if (upper !== null && value > upper + slack) return name === 'cusumDown' ? 'below' : 'above';
   return lower !== null && value < lower - slack ? 'below' : null;
 }
 
