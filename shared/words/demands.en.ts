@@ -30,8 +30,9 @@ const basisWords: WordsFor<Basis, 'by', string, [Demand, Speak]> = {
   limits: ({ accept }, { n, characteristic, places }, speak) =>
     `Measure ${whatIsTaken(n, places, speak)}: ${accept === 'mean' ? 'the mean' : n === 1 ? 'it' : 'each'} to lie within ${limitsOf(characteristic, speak)}`,
   everyPiece: (_, { n, characteristic }, speak) => `Weigh every one of ${piecesText(speak, n)}: ${limitsOf(characteristic, speak)}`,
-  interval: ({ everyPieces, looks }, { n }, speak) =>
-    `Look at ${piecesText(speak, n)} each time ${speak.format.count(everyPieces)} are made: ${speak.format.count(looks)} ${looks === 1 ? 'look' : 'looks'}, accept none`,
+  interval: ({ everyPieces, looks, everyMinutes }, { n }, speak) => (everyMinutes === undefined
+    ? `Look at ${piecesText(speak, n)} each time ${speak.format.count(everyPieces)} are made: ${speak.format.count(looks)} ${looks === 1 ? 'look' : 'looks'}, accept none`
+    : `Look at ${piecesText(speak, n)} each time ${speak.format.count(everyPieces)} are made or ${speak.format.count(everyMinutes)} minutes have passed, and with the last: accept none`),
   grade: (_, { n, characteristic, places }, speak) => `Rate ${whatIsTaken(n, places, speak)}: accepted to ${characteristic.kind === 'graded' ? characteristic.worstAccepted : ''}`,
   once: (_, { characteristic }) => `Confirm: ${characteristic.kind === 'confirmed' ? characteristic.statement : characteristic.name}`,
 };

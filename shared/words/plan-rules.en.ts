@@ -21,8 +21,8 @@ export const planRuleWords = {
     fixed: (n: string, mean: boolean) => `${n} pieces, ${mean ? 'their mean' : 'each'} within the limits`,
     barrels: (barrels: string, each: string, mean: boolean) => `${barrels} barrels drawn, ${each} from each, ${mean ? 'the mean' : 'every result'} within the limits`,
     positions: (positions: string, each: string, mean: boolean) => `At ${positions}, ${each} from each, ${mean ? 'the mean' : 'every result'} within the limits`,
-    everyPiece: (percent: string) => `Every piece; those outside are ejected, at most ${percent} %`,
-    interval: (n: string, every: string) => `${n} pieces each time ${every} more are made; none found`,
+    everyPiece: (percent: string, holds: boolean) => `Every piece; those outside are ejected, at most ${percent} %${holds ? '; a drift holds the lot' : ''}`,
+    interval: (n: string, every: string, minutes: string | null, grace: string | null) => `${n} pieces each time ${every} more are made${minutes === null ? '' : ` or after ${minutes} min`}; none found${grace === null ? '' : `; missed after ${grace} min`}`,
     once: 'Confirmed once',
   },
   /** What a rule asks of a lot of some size, line by line. */

@@ -20,8 +20,8 @@ export function writeRule(characteristic: Characteristic, format: Format): strin
     case 'fixed': return rules.fixed(n(sampling.n), mean);
     case 'barrels': return rules.barrels(n(sampling.barrels), n(sampling.each), mean);
     case 'positions': return rules.positions(format.list(sampling.positions), n(sampling.each), mean);
-    case 'everyPiece': return rules.everyPiece(n(sampling.ejectAtMostPercent));
-    case 'interval': return rules.interval(n(sampling.n), n(sampling.everyPieces));
+    case 'everyPiece': return rules.everyPiece(n(sampling.ejectAtMostPercent), sampling.drift?.holds === true);
+    case 'interval': return rules.interval(n(sampling.n), n(sampling.everyPieces), sampling.everyMinutes === undefined ? null : n(sampling.everyMinutes), sampling.graceMinutes === undefined ? null : n(sampling.graceMinutes));
     case 'once': return rules.once;
   }
 }

@@ -1,3 +1,4 @@
+import { DRIFT_LAMBDAS, USUAL_LAMBDA } from '../../../shared/metrology/drift/index.ts';
 import { AQLS, INSPECTION_LEVELS } from '../../../shared/sampling/attributes/index.ts';
 import { VARIABLES_AQLS, VARIABLES_LEVELS } from '../../../shared/sampling/variables/index.ts';
 import { FINDING_CLASSES, type AcceptBy, type AttributesRule, type FindingClass, type RiskPoints, type VariablesRule } from '../../../shared/traveller/index.ts';
@@ -37,10 +38,22 @@ export function ruleFields(rule: AnyRule, unit: string, tables: readonly LoadedT
       linesField('positions', words.positions, rule.positions, (positions) => ({ ...rule, positions }), { least: 1, most: 40, hint: words.onePerLine }),
       wholeField('each', words.each, rule.each, (each) => ({ ...rule, each }), { least: 1, most: 60 }), acceptField(rule.accept, (accept) => ({ ...rule, accept })),
     ];
-    case 'everyPiece': return [numberField('ejectAtMostPercent', words.ejectAtMost, rule.ejectAtMostPercent, (ejectAtMostPercent) => ({ ...rule, ejectAtMostPercent }), { least: 0, most: 100 }, { unit: '%' })];
+    case 'everyPiece': return [
+      numberField('ejectAtMostPercent', words.ejectAtMost, rule.ejectAtMostPercent, (ejectAtMostPercent) => ({ ...rule, ejectAtMostPercent }), { least: 0, most: 100 }, { unit: '%' }),
+      choiceField('driftLambda', words.driftLambda, 'tiles', String(rule.drift?.lambda ?? USUAL_LAMBDA), DRIFT_LAMBDAS.map((lambda) => ({ value: String(lambda), text: showFigure(lambda) })), (chosen) => ({ ...rule, drift: { ...rule.drift, lambda: DRIFT_LAMBDAS.find((each) => String(each) === chosen) ?? USUAL_LAMBDA } })),
+      yesNoField('driftHolds', words.driftHolds, rule.drift?.holds ?? false, words.driftHoldsOf.yes, words.driftHoldsOf.no, (holds) => ({ ...rule, drift: { ...rule.drift, holds } })),
+    ];
     case 'interval': return [
       wholeField('everyPieces', words.everyPieces, rule.everyPieces, (everyPieces) => ({ ...rule, everyPieces }), { least: 1, most: 1_000_000 }, { unit: words.pieces }),
       wholeField('n', words.looked, rule.n, (n) => ({ ...rule, n }), { least: 1, most: 5000 }, { unit: words.pieces }),
+      maybeNumberField('everyMinutes', words.everyMinutes, rule.everyMinutes ?? null, (minutes) => {
+        const { everyMinutes: _, ...plain } = rule;
+        return minutes === null ? plain : { ...plain, everyMinutes: minutes };
+      }, { least: 1, most: 1440 }, { unit: 'min' }),
+      maybeNumberField('graceMinutes', words.graceMinutes, rule.graceMinutes ?? null, (minutes) => {
+        const { graceMinutes: _, ...plain } = rule;
+        return minutes === null ? plain : { ...plain, graceMinutes: minutes };
+      }, { least: 1, most: 1440 }, { unit: 'min', hint: words.graceHint }),
     ];
     case 'once': return [];
   }
