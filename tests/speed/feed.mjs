@@ -1,4 +1,4 @@
-// A soak of the weight stream: fifty presses at two pieces a second, first at their own pace, then the weights of a whole shift as fast as the door takes them.
+// A soak of the weight stream: fifty presses at two pieces a second, first at their own pace, then the rest of a shift's weights in a little over a minute.
 const PRESSES = 50;
 export const PIECES = 57_600;
 const PER_SECOND = 2;
@@ -6,6 +6,8 @@ const PER_SECOND = 2;
 const [ROUNDS, QUIET_S, PACED_S, FAST_S] = [6, 5, 10, 100];
 const BATCH = 10;
 const FAST_BATCH = 600;
+/** The fast part is spread over so many seconds: long enough for the garbage of a shift's weights to be collected many times while memory is watched. */
+const SPREAD_S = 70;
 
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 const share = (values, part) => [...values].sort((a, b) => a - b)[Math.min(values.length - 1, Math.ceil(part * values.length) - 1)];
@@ -79,11 +81,12 @@ export async function measureFeed({ child, ...server }) {
   const watch = (async () => {
     while (running) {
       held.push((await asked(child)).held);
-      await pause(1000);
+      await pause(250);
     }
   })();
   await Promise.all(feeds.map(async (_, at) => {
-    while (performance.now() - begun < FAST_S * 1000 && await give(at, FAST_BATCH)) { /* the answer paces the next */ }
+    const apart = (SPREAD_S * 1000 * FAST_BATCH) / PIECES;
+    for (let due = begun + (apart * at) / PRESSES; performance.now() - begun < FAST_S * 1000 && await give(at, FAST_BATCH); due += apart) await pause(Math.max(0, due - performance.now()));
   }));
   running = false;
   await watch;
@@ -97,7 +100,7 @@ export async function measureFeed({ child, ...server }) {
   const ratio = (one, other) => (one / other).toFixed(2);
   return [
     [`weights of ${PRESSES} presses taken in all, of the ${(PRESSES * PIECES).toLocaleString('en')} of a shift`, written.toLocaleString('en'), null, ratio(written, PRESSES * PIECES), null, null],
-    ['the same as fast as the door takes them, weights a second beside the presses’ own pace', (fastWeights / seconds).toFixed(0), String(PRESSES * PER_SECOND), ratio(fastWeights / seconds, PRESSES * PER_SECOND), '≥ 10', fastWeights / seconds >= 10 * PRESSES * PER_SECOND],
+    ['those left of the shift, spread over 70 s: weights a second beside the presses’ own pace', (fastWeights / seconds).toFixed(0), String(PRESSES * PER_SECOND), ratio(fastWeights / seconds, PRESSES * PER_SECOND), '≥ 10', fastWeights / seconds >= 10 * PRESSES * PER_SECOND],
     ['memory of the server, last third beside middle third of that', MiB(last), MiB(middle), ratio(last, middle), '≤ 1.1', last <= 1.1 * middle],
     ['bytes of the journal’s file a weight', ((after.journal - before.journal) / fastWeights).toFixed(0), null, null, null, null],
     ['bench list, p50, with the stream beside without', `${median(streamed).toFixed(1)} ms`, `${median(quiet).toFixed(1)} ms`, ratio(median(streamed), median(quiet)), '≤ 1.5', median(streamed) <= 1.5 * median(quiet)],
