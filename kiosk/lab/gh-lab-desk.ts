@@ -1,7 +1,7 @@
 import { LitElement, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { GradeCard, LayerCard } from '../../shared/traveller/index.ts';
+import type { EquipmentCard, GradeCard, LayerCard } from '../../shared/traveller/index.ts';
 import { mayGive } from '../../shared/traveller/rights.ts';
 import type { BenchList, BenchRow } from '../../shared/wire/views.ts';
 import { benchRow } from '../bench/bench-row.ts';
@@ -15,7 +15,7 @@ import { routeOf, travellerPath, type Route } from '../shell/routes.ts';
 import { labWords } from './words.ts';
 import { powderToPressWords } from '../../shared/words/powder-to-press.en.ts';
 
-interface LabLists { readonly bench: BenchList; readonly batches: readonly BenchRow[]; readonly furnace: readonly BenchRow[]; readonly coating: readonly BenchRow[]; readonly grades: readonly GradeCard[]; readonly layers: readonly LayerCard[] }
+interface LabLists { readonly bench: BenchList; readonly batches: readonly BenchRow[]; readonly furnace: readonly BenchRow[]; readonly coating: readonly BenchRow[]; readonly grades: readonly GradeCard[]; readonly layers: readonly LayerCard[]; readonly equipment: readonly EquipmentCard[] }
 type Form = 'batch' | 'blend' | 'furnace' | 'coating';
 
 /** Each form comes when it is first wanted. */
@@ -67,14 +67,14 @@ export class GhLabDesk extends LitElement {
     </div>`;
   }
 
-  #shownForm({ grades, layers, batches }: LabLists) {
+  #shownForm({ grades, layers, batches, equipment }: LabLists) {
     const { form } = this;
     const left = (): void => void (this.form = null);
     const opened = (event: CustomEvent<{ kind: string; id: string }>): void => goTo(`${travellerPath(event.detail.kind, event.detail.id)}?work`);
     if (form === null) return nothing;
     if (form === 'batch') return html`<gh-open-batch .grades=${grades} @form-left=${left} @subject-opened=${opened}></gh-open-batch>`;
     if (form === 'blend') return html`<gh-blend-batches .grades=${grades} .batches=${newestFirst(batches)} @form-left=${left} @subject-opened=${opened}></gh-blend-batches>`;
-    return html`<gh-open-charge .kind=${form} .specifications=${form === 'furnace' ? grades : layers} @form-left=${left} @subject-opened=${opened}></gh-open-charge>`;
+    return html`<gh-open-charge .kind=${form} .specifications=${form === 'furnace' ? grades : layers} .equipment=${equipment} @form-left=${left} @subject-opened=${opened}></gh-open-charge>`;
   }
 
   #section(head: string, rows: readonly BenchRow[], empty: string) {
@@ -94,7 +94,7 @@ export class GhLabDesk extends LitElement {
       const rows = (path: string): Promise<readonly BenchRow[]> => link.ask<{ rows: readonly BenchRow[] }>(path).then((answer) => answer.rows);
       const [list, batches, furnace, coating, catalogue] = await Promise.all([
         link.ask<BenchList>(`/api/bench?bench=${encodeURIComponent(bench)}`), rows('/api/batches'), rows('/api/charges?kind=furnace'), rows('/api/charges?kind=coating'),
-        link.ask<{ grades: readonly GradeCard[]; layers: readonly LayerCard[] }>('/api/catalogue'),
+        link.ask<{ grades: readonly GradeCard[]; layers: readonly LayerCard[]; equipment: readonly EquipmentCard[] }>('/api/catalogue'),
       ]);
       this.lists = { bench: list, batches, furnace, coating, ...catalogue };
       this.fault = null;

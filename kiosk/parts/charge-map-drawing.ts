@@ -22,7 +22,7 @@ export const CELL = 60;
 
 /** Cells side by side that a ring of so many needs as its diameter, so that they do not touch. */
 export function ringCells(positions: number): number {
-  return Math.max(3, Math.ceil(positions / (0.8 * Math.PI) + 0.9));
+  return Math.max(3, Math.ceil(positions / (0.8 * Math.PI) + 0.35));
 }
 
 /** The outline of a level: a tray's edge, or the two circles of a turntable. */

@@ -1,5 +1,5 @@
 import { LitElement, css, html, nothing, svg, unsafeCSS } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { CELL, cellShape, levelOutline, type MapLevelDrawing } from './charge-map-drawing.ts';
 import { partStyles } from './part-styles.ts';
 import { tell } from './tell.ts';
@@ -12,7 +12,7 @@ const widths = unsafeCSS(Array.from({ length: MOST_COLUMNS }, (_, at) => `.w${at
 
 /**
  * The inside of a furnace or coating plant, level by level from the top, with what lies on each cell. With `open` the cells are keys: a finger,
- * Enter or Space puts a lot on or takes it off; arrow keys go from cell to cell of a level.
+ * Enter or Space puts a lot on or takes it off; Tab goes from level to level, arrow keys from cell to cell.
  * @fires cell-tapped - with `{ level, position }`, both from 1
  * @cssprop --cell-size - width of a cell, default 15.5 true millimetres
  */
@@ -20,6 +20,8 @@ const widths = unsafeCSS(Array.from({ length: MOST_COLUMNS }, (_, at) => `.w${at
 export class GhChargeMap extends LitElement {
   static override styles = [partStyles, widths, css`
     :host { display: block; }
+    /* Only keys need a finger's room. */
+    :host(:not([open])) { --cell-size: calc(10 * var(--true-mm, 1mm)); }
     .levels { display: flex; flex-wrap: wrap; gap: var(--pad) calc(1.6 * var(--pad)); align-items: start; }
     figure { margin: 0; }
     figcaption { font-family: var(--face-figures); font-weight: 700; padding-block-end: 0.2em; }
@@ -46,6 +48,8 @@ export class GhChargeMap extends LitElement {
   `];
   @property({ attribute: false }) levels: readonly MapLevelDrawing[] = [];
   @property({ type: Boolean, reflect: true }) open = false;
+  /** The cell of each level that Tab comes to: the one that had the focus last. */
+  @state() private cursor: Readonly<Record<number, number>> = {};
   /** The lots by letter, each with what is to be said of it. */
   @property({ attribute: false }) lots: readonly { readonly mark: string; readonly text: string }[] = [];
   @property({ attribute: false }) words: { readonly caption: string; readonly test: string; readonly failed: string; readonly near: string } = { caption: '', test: '', failed: '', near: '' };
@@ -66,7 +70,7 @@ export class GhChargeMap extends LitElement {
   #level(level: MapLevelDrawing, number: number) {
     const { columns, rows, cells } = level;
     const shape = svg`${levelOutline(level)}${cells.map((cell) => (this.open
-      ? svg`<g class="key" role="button" tabindex="0" aria-label=${cell.label} aria-pressed=${cell.mark === '' ? 'false' : 'true'} data-level=${number} data-position=${cell.position} @click=${() => this.#tap(number, cell.position)} @keydown=${(event: KeyboardEvent) => this.#key(event, number, cell.position)}>${cellShape(cell, level)}</g>`
+      ? svg`<g class="key" role="button" tabindex=${(this.cursor[number] ?? 1) === cell.position ? 0 : -1} aria-label=${cell.label} aria-pressed=${cell.mark === '' ? 'false' : 'true'} data-level=${number} data-position=${cell.position} @click=${() => this.#tap(number, cell.position)} @focus=${() => (this.cursor = { ...this.cursor, [number]: cell.position })} @keydown=${(event: KeyboardEvent) => this.#key(event, level, number, cell.position)}>${cellShape(cell, level)}</g>`
       : svg`<g>${cellShape(cell, level)}</g>`))}`;
     return this.open
       ? html`<svg class="level w${columns}" viewBox="0 0 ${columns * CELL} ${rows * CELL}">${shape}</svg>`
@@ -77,8 +81,9 @@ export class GhChargeMap extends LitElement {
     tell(this, 'cell-tapped', { level, position });
   }
 
-  #key(event: KeyboardEvent, level: number, position: number): void {
-    const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
+  #key(event: KeyboardEvent, { ring, columns }: MapLevelDrawing, level: number, position: number): void {
+    const row = ring ? 1 : columns;
+    const step = { ArrowRight: 1, ArrowDown: row, ArrowLeft: -1, ArrowUp: -row }[event.key];
     if (event.key === 'Enter' || event.key === ' ') this.#tap(level, position);
     else if (step === undefined) return;
     else this.renderRoot.querySelector<SVGElement>(`[data-level="${level}"][data-position="${position + step}"]`)?.focus();

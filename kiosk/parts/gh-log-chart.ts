@@ -33,6 +33,7 @@ export class GhLogChart extends LitElement {
     text { font-family: var(--face-figures); font-size: 14px; fill: var(--ink); }
     .axis { font-family: var(--face); fill: var(--ink-soft); }
     .number { font-weight: 700; fill: var(--ink); }
+    .word { font-family: var(--face); fill: var(--bad); font-weight: 650; paint-order: stroke; stroke: var(--slip); stroke-width: 4px; }
     @media print { svg.drawing { block-size: 75mm; } :host { break-inside: avoid; } }
   `];
   @property({ attribute: false }) fields: readonly ChartField[] = [];

@@ -54,13 +54,15 @@ function drawField({ title, curve, windows, ramps, ticks, marks }: ChartField, {
     <path class="stroke" d=${line(({ high }) => high)}/><path class="stroke" d=${line(({ low }) => low)}/>
     ${curve.filter(({ low, high }) => high - low > 0.004).map((stretch) => svg`<line class="stroke" x1=${x(stretch.x)} x2=${x(stretch.x)} y1=${y(stretch.low)} y2=${y(stretch.high)}/>`)}
     <rect class="frame" x=${left} y=${top} width=${width} height=${height}/>
-    ${marks.map((mark, at) => flag(x(mark.x), y(mark.y), mark, top, height, at))}`;
+    ${marks.map((mark, at) => flag(x(mark.x), y(mark.y), mark, { top, height, end: left + width }, at))}`;
 }
 
-/** A flag on a pole, its foot on the curve; on it the number that the table explains. Flags in a row step down so that they do not cover each other. */
-function flag(x: number, y: number, { number, word }: { readonly number: number; readonly word: string }, top: number, height: number, at: number): SVGTemplateResult {
+/** A flag on a pole, its foot on the curve; on it the number that the table explains, and what it is in a word. Flags in a row step down so that they do not cover each other. */
+function flag(x: number, y: number, { number, word }: { readonly number: number; readonly word: string }, { top, height, end }: { readonly top: number; readonly height: number; readonly end: number }, at: number): SVGTemplateResult {
   const up = y - top > 54;
   const tip = up ? Math.max(top + 12, y - 34 - (at % 3) * 22) : Math.min(top + height - 12, y + 34 + (at % 3) * 22);
+  const isLeft = end - x < 150;
   return svg`<g class="flag"><title>${word}</title><line x1=${x} y1=${y} x2=${x} y2=${tip}/><path class="foot" d="M${x - 5} ${y}l5 ${up ? -8 : 8}l5 ${up ? 8 : -8}z"/>
-    <path class="plate" d="M${x - 12} ${tip - 10}h24v14l-12 7l-12 -7z"/><text class="number" x=${x} y=${tip + 4} text-anchor="middle">${number}</text></g>`;
+    <path class="plate" d="M${x - 12} ${tip - 10}h24v14l-12 7l-12 -7z"/><text class="number" x=${x} y=${tip + 4} text-anchor="middle">${number}</text>
+    <text class="word" x=${isLeft ? x - 17 : x + 17} y=${tip + 4} text-anchor=${isLeft ? 'end' : 'start'}>${word}</text></g>`;
 }

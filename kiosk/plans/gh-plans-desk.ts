@@ -11,6 +11,8 @@ import type { Route } from '../shell/routes.ts';
 import { CARD_KINDS } from './catalogue-view.ts';
 import './gh-card-form.ts';
 import './gh-catalogue-lists.ts';
+import './gh-furnace-record-form.ts';
+import './gh-furnace-records.ts';
 import './gh-plan-list.ts';
 import './gh-plan-page.ts';
 import './gh-records-load.ts';
@@ -66,8 +68,10 @@ export class GhPlansDesk extends LitElement {
   #catalogue(kind: string, id: string) {
     const roles = this.#session.value?.roles ?? [];
     const card = CARD_KINDS.find((each) => each === kind);
+    const furnace = kind === 'equipment' || kind === 'programme' ? kind : null;
+    if (furnace !== null) return html`<p class="screen-only"><a href="/plans/catalogue">${words.catalogue.back}</a></p>${mayGive('defineEquipment', roles) ? html`<gh-furnace-record-form kind=${furnace} card=${id}></gh-furnace-record-form>` : html`<p class="soft">${words.catalogue.mayNot}</p>`}`;
     const loads = this.route?.query.has('load') ?? false;
-    if (card === undefined && !loads) return html`<gh-catalogue-lists></gh-catalogue-lists>`;
+    if (card === undefined && !loads) return html`<gh-catalogue-lists></gh-catalogue-lists><gh-furnace-records></gh-furnace-records>`;
     const page = !mayGive('draftPlan', roles) ? html`<p class="soft">${words.catalogue.mayNot}</p>` : card === undefined ? html`<gh-records-load></gh-records-load>` : html`<gh-card-form kind=${card} card=${id} designation=${this.route?.query.get('designation') ?? ''}></gh-card-form>`;
     return html`<p class="screen-only"><a href="/plans/catalogue">${words.catalogue.back}</a></p>${page}`;
   }

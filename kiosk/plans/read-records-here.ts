@@ -5,8 +5,8 @@ import type { PlanHere, RecordsHere } from './record-standing.ts';
 
 /** Reads the plant's records with the whole text of every plan. @throws LinkFault */
 export async function readRecordsHere(): Promise<RecordsHere> {
-  const { plans, grades, layers, products, gauges } = await link.ask<CatalogueView & { readonly gauges: readonly (GaugeCard & { readonly withdrawn: string | null })[] }>('/api/catalogue');
-  return { plans: await Promise.all(plans.map(({ id }) => readPlan(id))), grades, layers, products, gauges };
+  const { plans, grades, layers, products, gauges, equipment, programmes } = await link.ask<CatalogueView & Pick<RecordsHere, 'equipment' | 'programmes'> & { readonly gauges: readonly (GaugeCard & { readonly withdrawn: string | null })[] }>('/api/catalogue');
+  return { plans: await Promise.all(plans.map(({ id }) => readPlan(id))), grades, layers, products, gauges, equipment, programmes };
 }
 
 async function readPlan(id: string): Promise<PlanHere> {

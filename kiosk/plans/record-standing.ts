@@ -1,19 +1,20 @@
-import type { GaugeCard, GradeCard, InspectionPlan, LayerCard, ProductCard } from '../../shared/traveller/index.ts';
+import type { EquipmentCard, GaugeCard, GradeCard, InspectionPlan, LayerCard, ProductCard, ProgrammeCard } from '../../shared/traveller/index.ts';
 import { RECORDS_FORM, type RecordCommand, type RecordsFile } from '../../shared/wire/records-file.ts';
 
-export type RecordKind = 'plan' | 'grade' | 'layer' | 'product' | 'gauge';
+export type RecordKind = 'plan' | 'grade' | 'layer' | 'product' | 'gauge' | 'equipment' | 'programme';
 /** One plan as it stands here: what is in force and what waits for approval. */
 export interface PlanHere { readonly id: string; readonly inForce: InspectionPlan | null; readonly waiting: readonly InspectionPlan[] }
 /** The plant's records as they stand now. */
 export interface RecordsHere {
   readonly plans: readonly PlanHere[]; readonly grades: readonly GradeCard[]; readonly layers: readonly LayerCard[]; readonly products: readonly ProductCard[];
   readonly gauges: readonly (GaugeCard & { readonly withdrawn: string | null; readonly outOfTolerance?: string | null; readonly lastGoodAt?: string | null; readonly openRecalls?: number })[];
+  readonly equipment: readonly EquipmentCard[]; readonly programmes: readonly ProgrammeCard[];
 }
 /** What entering a record would do. */
 export type RecordStanding =
   | { readonly is: 'new' | 'newVersion' | 'same' }
   | { readonly is: 'barred'; readonly why: 'twice' | 'gaugeIsHere' }
-  | { readonly is: 'barred'; readonly why: 'lacks'; readonly what: Exclude<RecordKind, 'gauge'>; readonly id: string };
+  | { readonly is: 'barred'; readonly why: 'lacks'; readonly what: Exclude<RecordKind, 'gauge' | 'equipment' | 'programme'>; readonly id: string };
 export interface FiledRecord { readonly kind: RecordKind; readonly id: string; readonly name: string; readonly command: RecordCommand; readonly standing: RecordStanding }
 
 /** What each record of a file would do here, in the file's order. The server decides again when it is entered. */
@@ -30,10 +31,10 @@ export function standingsOf(commands: readonly RecordCommand[], here: RecordsHer
 }
 
 /** The records as a file: plans in force, cards, gauges that are in use. */
-export function recordsFileOf({ plans, grades, layers, products, gauges }: RecordsHere): RecordsFile {
+export function recordsFileOf({ plans, grades, layers, products, gauges, equipment, programmes }: RecordsHere): RecordsFile {
   return {
     form: RECORDS_FORM, plans: plans.flatMap(({ inForce }) => inForce ?? []), grades, layers, products,
-    gauges: gauges.filter(({ withdrawn }) => withdrawn === null).map(cardOf),
+    gauges: gauges.filter(({ withdrawn }) => withdrawn === null).map(cardOf), equipment, programmes,
   };
 }
 
@@ -46,6 +47,8 @@ function standingOf(command: RecordCommand, here: RecordsHere, filed: ReadonlySe
     }
     case 'defineGrade': return byCard(command.grade, here.grades);
     case 'defineLayer': return byCard(command.layer, here.layers);
+    case 'defineEquipment': return byCard(command.equipment, here.equipment);
+    case 'defineProgramme': return byCard(command.programme, here.programmes);
     case 'defineProduct': {
       const { grade, layer, plan } = command.product;
       const named = [['grade', grade, here.grades], ['layer', layer, here.layers], ['plan', plan, here.plans]] as const;
@@ -76,6 +79,8 @@ function recordOf(command: RecordCommand): { readonly kind: RecordKind; readonly
     case 'defineLayer': return { kind: 'layer', card: command.layer };
     case 'defineProduct': return { kind: 'product', card: command.product };
     case 'registerGauge': return { kind: 'gauge', card: command.gauge };
+    case 'defineEquipment': return { kind: 'equipment', card: command.equipment };
+    case 'defineProgramme': return { kind: 'programme', card: command.programme };
   }
 }
 function keyOf({ kind, card: { id } }: ReturnType<typeof recordOf>): string {

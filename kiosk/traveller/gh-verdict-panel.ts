@@ -9,7 +9,8 @@ import '../parts/gh-verdict.ts';
 import './gh-variables-view.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { linkKey } from './link-key.ts';
-import { catalogue, travellerWords } from './speak.ts';
+import { failedPositionSentence } from '../../shared/words/charge-slips.en.ts';
+import { catalogue, format, travellerWords } from './speak.ts';
 
 /** Who finds the charts desk. */
 const CHART_ROLES: readonly Role[] = ['engineer', 'lab'];
@@ -47,6 +48,7 @@ export class GhVerdictPanel extends LitElement {
         ${this.kept ? html`<p><strong>${travellerWords().verdict.kept}</strong></p>` : nothing}
         <p>${gate.name}. ${this.#next(subject)}</p>
         ${this.back === '' ? nothing : html`<p class="keys"><a class="key primary" href=${this.back}>${travellerWords().verdict.back}</a></p>`}
+        ${(verdict.failedPositions ?? []).map((failed) => html`<p>${failedPositionSentence(failed, { format: format(), labels })}</p>`)}
         ${this.#lines(lines, verdict.results)}
         ${this.#charts(subject, gate, verdict.results)}
         ${verdict.results.map((result) => (result.detail.by === 'variables' ? html`<gh-variables-view .gate=${gate} .result=${result}></gh-variables-view>` : nothing))}

@@ -3,6 +3,7 @@ import type { CertificateContent } from '../../shared/wire/certificate-data.ts';
 import { certificateEntryWords as said } from '../../shared/words/certificate-entries.en.ts';
 import { words } from '../../shared/words/index.ts';
 import { clip, gateRows, measuredRows, personOf, tableNotesOf, variablesNotes, type Names } from './certificate-rows.ts';
+import { chargeNotes } from './charge-notes.ts';
 
 /** What a certificate is made from: the lot, everything upstream whose verdict stands on it, and the plant's own words. */
 export interface CertificateSources {
@@ -24,11 +25,13 @@ const { labels } = words('en');
 /** Everything the certificate of a released lot states. The same sources make the same content. */
 export function certificateContent({ lot, release, parents, batch, charges, coating, plant, names }: CertificateSources): CertificateContent {
   const subjects: readonly Subject[] = [batch, ...charges, lot];
-  const gates = subjects.flatMap((subject) => gateRows(subject, names));
+  const cameAgain = new Set(lot.charges.flatMap(({ charge, again }) => (again === null ? [] : [charge])));
+  // A charge may hold lots that come for the first time beside one that comes again: for this lot it is a re-inspection.
+  const gates = subjects.flatMap((subject) => gateRows(subject, names).map((row) => (cameAgain.has(subject.stream) ? { ...row, isReinspection: true } : row)));
   const measured = subjects.flatMap(measuredRows);
   const concessions = [batch, ...parents, lot].flatMap((subject) => subject.concessions).map((concession) => concessionRow(concession, release.quantity));
   const corrections = [batch, ...charges, ...parents, lot].flatMap((subject) => correctionRows(subject, names));
-  const cautions = subjects.flatMap(variablesNotes);
+  const cautions = [...chargeNotes(lot, charges), ...subjects.flatMap(variablesNotes)];
   const beyond = [gates.length - most.gates, measured.length - most.measured, concessions.length - most.concessions, corrections.length - most.corrections, cautions.length - most.cautions].filter((rows) => rows > 0);
   const charged = (kind: Charge['kind']): string[] => lot.charges.flatMap(({ charge, current }) => charges.filter((each) => current && each.stream === charge && each.kind === kind).map(({ id }) => id));
   return {

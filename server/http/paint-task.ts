@@ -5,6 +5,7 @@ import { holdTagPdf, type HoldTagData } from '../documents/hold-tag/index.ts';
 import { boxLabelPdf, type BoxLabelData, type LabelChoice } from '../documents/label/index.ts';
 import { planSheetPdf, type PlanSheetData } from '../documents/plan-sheet/index.ts';
 import { studySheetPdf, type StudySheetData } from '../documents/study-sheet/index.ts';
+import type { PrintedCharge } from '../documents/traveller-sheet/draw-charge.ts';
 import { travellerSheetPdf, type PrintedSlip, type TravellerSheetAbout } from '../documents/traveller-sheet/index.ts';
 
 /** One PDF to be made, as plain data that can go to another thread. */
@@ -14,7 +15,7 @@ export type PaintTask =
   | { readonly what: 'label'; readonly data: BoxLabelData; readonly choice: Pick<LabelChoice, 'size' | 'dpi'> }
   | { readonly what: 'plan'; readonly data: PlanSheetData }
   | { readonly what: 'study'; readonly data: StudySheetData }
-  | { readonly what: 'traveller'; readonly slips: readonly PrintedSlip[]; readonly about: TravellerSheetAbout };
+  | { readonly what: 'traveller'; readonly slips: readonly PrintedSlip[]; readonly about: TravellerSheetAbout; readonly charge: PrintedCharge | null };
 
 /** Paints one. Never throws at once: what cannot be painted rejects. */
 export async function paintTask(task: PaintTask): Promise<Buffer> {
@@ -24,6 +25,6 @@ export async function paintTask(task: PaintTask): Promise<Buffer> {
     case 'label': return boxLabelPdf(task.data, task.choice);
     case 'plan': return planSheetPdf(task.data);
     case 'study': return studySheetPdf(task.data);
-    case 'traveller': return travellerSheetPdf(task.slips, task.about);
+    case 'traveller': return travellerSheetPdf(task.slips, task.about, task.charge);
   }
 }

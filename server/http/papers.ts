@@ -2,6 +2,7 @@ import { boxLabelPng, boxLabelSvg } from '../documents/label/index.ts';
 import { OutsideDomain } from '../../shared/ground/outside-domain.ts';
 import { boxLabelWords } from '../../shared/words/box-label.en.ts';
 import { labelPreviewWords } from '../../shared/words/label-preview.en.ts';
+import { nearSentence } from '../../shared/words/charge-slips.en.ts';
 import { words } from '../../shared/words/index.ts';
 import { nextGate, standingHolds } from '../../shared/traveller/index.ts';
 import type { Subject } from '../../shared/traveller/index.ts';
@@ -13,6 +14,7 @@ import type { PaintTask } from './paint-task.ts';
 import { gaugePapers } from './gauge-readers.ts';
 import { planPapers } from './plan-papers.ts';
 import { isAnswer, readTraveller } from './read-traveller.ts';
+import { printedCharge } from './printed-charge.ts';
 import type { PaperReader, Question } from './route.ts';
 import { studyPapers } from './study-papers.ts';
 import { travellerCsv } from './traveller-export.ts';
@@ -53,7 +55,8 @@ export function paperReaders(painter: Painter): readonly PaperReader[] {
       const speak = words('en', 'UTC');
       const slips = read.slips.map((slip) => ({ at: slip.at, by: names[slip.by] ?? slip.by, bench: slip.bench, sentence: speak.slipSentence(slip, { names, subject: read.state }) }));
       const about = { plant: plant.records.plant()?.name ?? '', number: id, subject: inOneLine(read.state), printedAt: new Date().toISOString(), demo: read.state.demo, language: 'en' };
-      return paint({ what: 'traveller', slips, about }, `traveller-${id}.pdf`);
+      const charge = read.state.kind === 'furnace' || read.state.kind === 'coating' ? printedCharge(read.state) : null;
+      return paint({ what: 'traveller', slips, about, charge }, `traveller-${id}.pdf`);
     } },
     { path: '/api/travellers/:kind/:id/traveller.csv', type: 'text/csv; charset=utf-8', summary: 'The whole thread of a subject for a spreadsheet', paint: async ({ plant, params: { kind = '', id = '' } }) => {
       const read = await readTraveller(plant, kind, id, wholeThread);
@@ -68,7 +71,7 @@ export function paperReaders(painter: Painter): readonly PaperReader[] {
       const { cause } = hold;
       const gate = cause.by === 'person' || cause.by === 'recall' ? nextGate(read.state) : read.state.gates.find((each) => each.id === cause.gate) ?? null;
       return paint({ what: 'holdTag', data: {
-        kind: kinds[read.state.kind], number: id, product: inOneLine(read.state), quantity: read.state.kind === 'batch' ? null : piecesOf(read.state), gate: gate?.name ?? null, reason: hold.reason,
+        kind: kinds[read.state.kind], number: id, product: inOneLine(read.state), quantity: read.state.kind === 'batch' ? null : piecesOf(read.state), gate: gate?.name ?? null, reason: cause.by === 'charge' && cause.near !== undefined ? `${hold.reason}. ${nearSentence(cause.near, words('en', 'UTC'))}` : hold.reason,
         by: { badge: hold.by, name: plant.records.names()[hold.by] ?? hold.by }, at: hold.at, demo: read.state.demo, language: 'en',
       } }, `hold-${id}.pdf`);
     } },

@@ -34,5 +34,8 @@ export const certificateEntryWords = {
   decisionRules: { simple: 'simple', guardedAcceptance: 'guarded', guardedRejection: 'rejection' } satisfies Record<Measured['decisionRule'], string>,
   corrected: (gate: string, characteristic: string, ordinal: number | null) => (ordinal === null ? `${gate}, ${characteristic}` : `${gate}, ${characteristic}, place ${ordinal}`),
   withdrawn: 'withdrawn',
+  again: (how: string, charge: string, before: number) => `The lot was ${how} in charge ${charge}; the verdict of that charge stands as a re-inspection, after ${before === 1 ? 'one attempt' : `${before} attempts`} before.`,
+  failedIn: (charge: string, positions: string, near: string) => `In charge ${charge} the test piece failed at ${positions}. ${near}`,
+  despite: (charge: string, name: string, reason: string) => `Charge ${charge}, ${name}: confirmed in spite of the log, or without one: ${reason}.`,
   furtherEntries: (rows: number) => `${rows} further entries of this kind stand on the travellers and not on this paper.`,
 };

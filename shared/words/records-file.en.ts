@@ -3,7 +3,7 @@ const records = (count: number, written: string): string => (count === 1 ? 'one 
 /** What the plans desk says about records files. */
 export const recordsFileWords = {
   title: 'Records as a file',
-  lead: 'Plans in force, grades, coatings, products and gauges in use, as one JSON file: a template for another plant, or a copy to change and load again.',
+  lead: 'Plans in force, grades, coatings, products, gauges in use, furnaces and coating plants with their maps, and furnace programmes, as one JSON file: a template for another plant, or a copy to change and load again.',
   save: 'Save these records as a file', load: 'Load records from a file', back: 'The catalogue',
   fileName: (day: string) => `records-${day}.json`,
   choose: 'Records file', chooseHint: 'A JSON file as this desk saves it. Nothing is written before you press the key above the table.',

@@ -23,6 +23,7 @@ async function chargeAtTheLab(plant: Plant, charge: string): Promise<Kiosk> {
   await kiosk.tap(kiosk.page.getByRole('radio', { name: /^Demo layer A/ }));
   await fillIn(kiosk, 'Number', charge);
   await fillIn(kiosk, 'Programme', 'COAT-03');
+  await kiosk.tap(kiosk.page.getByRole('radio', { name: 'No map: places in words' }));
   await fillIn(kiosk, 'Coating plant', 'Coater 2');
   for (const lot of LOTS) await kiosk.tap(kiosk.page.getByRole('checkbox', { name: new RegExp(`^${lot}`) }));
   for (const [at, lot] of LOTS.entries()) await fillIn(kiosk, `Places of ${lot}`, LEVELS[at] ?? '');

@@ -18,12 +18,14 @@ const words = kioskChargeWords.log;
 export class GhLogView extends LitElement {
   static override styles = [partStyles, css`
     :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: calc(0.6 * var(--gap)); }
+    :host([short]) { --chart-height: 280px; }
     .head { display: flex; flex-wrap: wrap; gap: 0.3em 1.2em; align-items: center; }
     .scroll { overflow-x: auto; }
     table { border-collapse: collapse; background: var(--slip); inline-size: 100%; font-variant-numeric: tabular-nums; }
     caption { text-align: start; font-weight: 650; padding-block: 0.3em; }
     th, td { padding: 0.3em 0.6em; border-block-end: var(--rule) solid var(--line); text-align: end; font-weight: 400; }
     th:first-child, td.text { text-align: start; }
+    thead th:nth-child(2) { text-align: start; }
     thead th { color: var(--ink-soft); font-size: var(--text-small); }
     ol { margin: 0; padding-inline-start: 1.8em; background: var(--slip); padding-block: 0.4em; }
     li::marker { font-weight: 700; font-family: var(--face-figures); }
@@ -32,7 +34,7 @@ export class GhLogView extends LitElement {
   `];
   @property({ attribute: false }) log: AttachedLog | null = null;
   /** Without the segments' table: for the foot of a gate at work. */
-  @property({ type: Boolean }) short = false;
+  @property({ type: Boolean, reflect: true }) short = false;
 
   override render() {
     const { log } = this;

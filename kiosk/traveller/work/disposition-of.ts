@@ -1,4 +1,4 @@
-import type { Disposition, DispositionKind } from '../../../shared/traveller/index.ts';
+import type { Disposition, DispositionKind, SomeMembers } from '../../../shared/traveller/index.ts';
 
 /** What an engineer wrote: the reason for every disposition, and what some of them need besides. */
 export interface DispositionText { readonly reason: string; readonly text: string }
@@ -14,14 +14,15 @@ export function textNeeded(kind: DispositionKind): 'none' | 'instruction' | 'sta
   }
 }
 
-/** The disposition as it will be signed. */
-export function dispositionOf(kind: DispositionKind, { text }: DispositionText): Disposition {
+/** The disposition as it will be signed. @param some the members of a charge that alone are done again */
+export function dispositionOf(kind: DispositionKind, { text }: DispositionText, some: SomeMembers | null = null): Disposition {
   const written = text.trim();
   switch (kind) {
     case 'rework': return { kind, instruction: written };
     case 'concession': return { kind, statement: written };
     case 'regrade': return { kind, toProduct: written };
     case 'return': return { kind, to: written };
-    case 'sort': case 'retest': case 'reSinter': case 'recoat': case 'scrap': case 'clear': return { kind };
+    case 'reSinter': case 'recoat': return some === null ? { kind } : { kind, some };
+    case 'sort': case 'retest': case 'scrap': case 'clear': return { kind };
   }
 }

@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { ref } from 'lit/directives/ref.js';
 import { mayGive, possibleDispositions, RIGHTS, streamParts, verdictOf } from '../../../shared/traveller/index.ts';
 import type { Disposition, DispositionKind, Hold, Subject } from '../../../shared/traveller/index.ts';
+import { failedPositionSentence, nearSentence } from '../../../shared/words/charge-slips.en.ts';
 import type { Reader } from '../../../shared/words/index.ts';
 import { chartAddressOf } from '../../desk/chart-address.ts';
 import { Follow, link, type RefusalText } from '../../link/index.ts';
@@ -18,8 +19,12 @@ import { travellerPath } from '../../shell/routes.ts';
 import { catalogue, format, travellerWords } from '../speak.ts';
 import { dispositionOf, textNeeded, type DispositionText } from './disposition-of.ts';
 import { productsOfGrade, type ProductChoice } from './products-of-grade.ts';
+import './gh-some-members.ts';
+import type { SomeChosen } from './gh-some-members.ts';
 import { seenWhenShown } from './focus-when-shown.ts';
 import { workStyles } from './work-styles.ts';
+
+const WHOLE: SomeChosen = { some: null, fits: true };
 
 /** A held subject: why, what was found, and for those who may, what becomes of it, signed. */
 @customElement('gh-hold-work')
@@ -38,6 +43,7 @@ export class GhHoldWork extends LitElement {
   @state() private kind: DispositionKind | null = null;
   @state() private texts: DispositionText = { reason: '', text: '' };
   @state() private missing: { readonly reason: boolean; readonly text: boolean } = { reason: false, text: false };
+  @state() private some: SomeChosen = WHOLE;
   @state() private signing = false;
   @state() private busy = false;
   @state() private refusal: RefusalText | null = null;
@@ -64,8 +70,11 @@ export class GhHoldWork extends LitElement {
     const verdict = gate === undefined ? null : verdictOf(gate)?.verdict ?? null;
     if (verdict === null) return nothing;
     const lines = catalogue().verdictLines(verdict, this.reader);
+    const speak = { format: format(), labels: catalogue().labels };
     return html`<section class="evidence" aria-label=${travellerWords().hold.evidence}><p><strong>${catalogue().verdictSentence(verdict, this.reader)}</strong></p>
-      ${lines.length === 0 ? nothing : html`<ul>${lines.map((line) => html`<li>${line}</li>`)}</ul>`}</section>`;
+      ${lines.length === 0 ? nothing : html`<ul>${lines.map((line) => html`<li>${line}</li>`)}</ul>`}
+      ${(verdict.failedPositions ?? []).map((failed) => html`<p>${failedPositionSentence(failed, speak)}</p>`)}
+      ${cause.by === 'charge' && cause.near !== undefined ? html`<p><strong>${nearSentence(cause.near, speak)}</strong></p>` : nothing}</section>`;
   }
 
   #chargeLink({ cause }: Hold) {
@@ -85,7 +94,7 @@ export class GhHoldWork extends LitElement {
     const options = possibleDispositions(subject, hold).map((kind) => ({ value: kind, text: dispositions[kind].name, hint: dispositions[kind].hint }));
     return html`<div class="form">
       <gh-select-list columns="2" .label=${words.dispose} .options=${options} .value=${this.kind ?? ''} @option-chosen=${(event: CustomEvent<{ value: string }>) => void this.#chooseKind(subject, options.find(({ value }) => value === event.detail.value)?.value ?? null)}></gh-select-list>
-      ${this.kind === null ? nothing : html`${this.#textField(this.kind)}
+      ${this.kind === null ? nothing : html`${this.#textField(this.kind)} ${this.#someOf(subject, this.kind)}
         <gh-field multiline .label=${words.reason} .value=${this.texts.reason} .error=${this.missing.reason ? words.missing : ''} @field-input=${(event: CustomEvent<{ value: string }>) => (this.texts = { ...this.texts, reason: event.detail.value })}></gh-field>
         <div class="row"><gh-button kind="primary" @click=${() => this.#goOnToSign()}>${words.next}</gh-button></div>`}
     </div>`;
@@ -104,9 +113,15 @@ export class GhHoldWork extends LitElement {
     }
   }
 
+  /** Of a charge with several lots some alone may be done again. */
+  #someOf(subject: Subject, kind: DispositionKind) {
+    if ((subject.kind !== 'furnace' && subject.kind !== 'coating') || (kind !== 'reSinter' && kind !== 'recoat')) return nothing;
+    return html`<gh-some-members .charge=${subject} ?missing=${this.missing.text} @some-chosen=${(event: CustomEvent<SomeChosen>) => (this.some = event.detail)}></gh-some-members>`;
+  }
+
   #sign(subject: Subject, hold: Hold) {
     const words = travellerWords();
-    const disposition = this.kind === null ? null : dispositionOf(this.kind, this.texts);
+    const disposition = this.kind === null ? null : dispositionOf(this.kind, this.texts, this.some.some);
     if (disposition === null) return nothing;
     return html`<gh-signature ${ref(seenWhenShown)} .meaning=${words.hold.sign(catalogue().labels.dispositions[disposition.kind].name)} .who=${this.#session.value?.name ?? ''} .statement=${words.hold.statementSigned(subject.id)}
         .words=${words.pin} ?busy=${this.busy} @signed=${(event: CustomEvent<{ pin: string }>) => void this.#dispose(subject, hold, disposition, event.detail.pin)}>
@@ -117,13 +132,14 @@ export class GhHoldWork extends LitElement {
 
   async #chooseKind(subject: Subject, kind: DispositionKind | null): Promise<void> {
     this.kind = kind;
+    this.some = WHOLE;
     this.texts = { ...this.texts, text: '' };
     if (kind === 'regrade' && subject.kind === 'lot') this.products = await productsOfGrade(subject.product);
   }
 
   #goOnToSign(): void {
     const needsText = this.kind !== null && textNeeded(this.kind) !== 'none';
-    this.missing = { reason: this.texts.reason.trim() === '', text: needsText && this.texts.text.trim() === '' };
+    this.missing = { reason: this.texts.reason.trim() === '', text: (needsText && this.texts.text.trim() === '') || !this.some.fits };
     this.signing = !this.missing.reason && !this.missing.text;
   }
 

@@ -4,6 +4,8 @@ import { Sheet, type TextStyle } from '../sheet/sheet.ts';
 import { drawTable } from '../sheet/table.ts';
 import { writeMoment } from '../sheet/write-numbers.ts';
 
+import { drawCharge, type PrintedCharge } from './draw-charge.ts';
+
 /** One slip as it is read; the sentence comes from the message catalogue. */
 export interface PrintedSlip {
   /** ISO 8601 with zone. */
@@ -27,8 +29,8 @@ export interface TravellerSheetAbout {
 
 const small: TextStyle = { face: 'narrow', size: 8.4, ink: 'soft' };
 
-/** The whole thread of one subject on paper, oldest slip first, in the order given. */
-export function travellerSheetPdf(slips: readonly PrintedSlip[], about: TravellerSheetAbout, words: TravellerSheetWords = travellerSheetWords): Promise<Buffer> {
+/** The whole thread of one subject on paper, oldest slip first, in the order given. @param charge what a charge shows before its slips */
+export function travellerSheetPdf(slips: readonly PrintedSlip[], about: TravellerSheetAbout, charge: PrintedCharge | null = null, words: TravellerSheetWords = travellerSheetWords): Promise<Buffer> {
   const sheet = new Sheet({ title: words.title(about.number), language: about.language, madeAt: new Date(about.printedAt) });
   const { left, width } = sheet;
   const { y } = sheet;
@@ -41,6 +43,7 @@ export function travellerSheetPdf(slips: readonly PrintedSlip[], about: Travelle
   sheet.passage(about.subject, { face: 'text', size: 9.6 });
   sheet.passage(words.printed(writeMoment(about.printedAt)), { face: 'text', size: 8.4, ink: 'soft' });
   sheet.y += 3 * mm;
+  if (charge !== null) drawCharge(sheet, charge);
   if (slips.length === 0) sheet.passage(words.none, { face: 'text', size: 9.6 });
   else {
     const columns = [{ head: words.at, width: 31 * mm }, { head: words.slip, width: 87 * mm }, { head: words.by, width: 33 * mm }, { head: words.bench, width: 25 * mm }];

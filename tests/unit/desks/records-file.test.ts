@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, it, vi } from 'vitest';
+import { EQUIPMENT, PROGRAMMES } from '../../../demo-data/charge-records.ts';
 import { Floor } from '../../../demo-data/floor.ts';
 import { KEEPER, PEOPLE } from '../../../demo-data/people.ts';
 import { gaugesOn, GRADES, LAYERS, PLANT, PRODUCTS } from '../../../demo-data/plant-records.ts';
@@ -12,18 +13,18 @@ import { commandsOf, readRecordsFile, RECORDS_FORM, type RecordsFile } from '../
 beforeAll(() => void vi.stubGlobal('document', { documentElement: { lang: 'en' } }));
 afterAll(() => void vi.unstubAllGlobals());
 
-const file: RecordsFile = { form: RECORDS_FORM, plans: PLANS, grades: GRADES, layers: LAYERS, products: PRODUCTS, gauges: gaugesOn('2026-11-25') };
-const nothing: RecordsHere = { plans: [], grades: [], layers: [], products: [], gauges: [] };
+const file: RecordsFile = { form: RECORDS_FORM, plans: PLANS, grades: GRADES, layers: LAYERS, products: PRODUCTS, gauges: gaugesOn('2026-11-25'), equipment: EQUIPMENT, programmes: PROGRAMMES };
+const nothing: RecordsHere = { plans: [], grades: [], layers: [], products: [], gauges: [], equipment: [], programmes: [] };
 const demo: RecordsHere = {
-  plans: PLANS.map((plan) => ({ id: plan.id, inForce: plan, waiting: [] })), grades: GRADES, layers: LAYERS, products: PRODUCTS, gauges: file.gauges.map((gauge) => ({ ...gauge, withdrawn: null })),
+  plans: PLANS.map((plan) => ({ id: plan.id, inForce: plan, waiting: [] })), grades: GRADES, layers: LAYERS, products: PRODUCTS, gauges: file.gauges.map((gauge) => ({ ...gauge, withdrawn: null })), equipment: EQUIPMENT, programmes: PROGRAMMES,
 };
 const standings = (filed: RecordsFile, here: RecordsHere) => standingsOf(commandsOf(filed, 'test'), here).map(({ kind, id, standing }) => [`${kind}:${id}`, standing] as const);
 const only = (part: Partial<RecordsFile>): RecordsFile => ({ form: RECORDS_FORM, plans: [], grades: [], layers: [], products: [], gauges: [], ...part });
 
 it('enters plans first, then grades, coatings, products and gauges, so that each finds what it names', () => {
   const commands = commandsOf(file, 'First plans');
-  expect([...new Set(commands.map(({ type }) => type))]).toEqual(['draftPlan', 'defineGrade', 'defineLayer', 'defineProduct', 'registerGauge']);
-  expect(commands).toHaveLength(PLANS.length + GRADES.length + LAYERS.length + PRODUCTS.length + file.gauges.length);
+  expect([...new Set(commands.map(({ type }) => type))]).toEqual(['draftPlan', 'defineGrade', 'defineLayer', 'defineProduct', 'registerGauge', 'defineEquipment', 'defineProgramme']);
+  expect(commands).toHaveLength(PLANS.length + GRADES.length + LAYERS.length + PRODUCTS.length + file.gauges.length + EQUIPMENT.length + PROGRAMMES.length);
   for (const command of commands) expect(commandSchema.safeParse(command).success, JSON.stringify(command)).toBe(true);
 });
 
