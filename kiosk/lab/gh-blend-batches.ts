@@ -42,6 +42,7 @@ export class GhBlendBatches extends LitElement {
     th, td { text-align: start; padding: 0.3em 0.8em 0.3em 0; border-block-end: var(--rule) solid var(--line); font-weight: 400; }
     td.number, th.number { text-align: end; font-family: var(--face-figures); white-space: nowrap; }
     td.main { font-weight: 700; }
+    th small { display: block; color: var(--ink-soft); }
     thead th { font-size: var(--text-small); color: var(--ink-soft); }
   `];
   @property({ attribute: false }) grades: readonly GradeCard[] = [];
@@ -62,7 +63,6 @@ export class GhBlendBatches extends LitElement {
     const need = (wrong: boolean): string => (missing && wrong ? lab.missing : '');
     return html`<gh-sheet open .heading=${words.title} .closeWord=${lab.cancel} @sheet-closed=${() => tell(this, 'form-left')}>
       <form @submit=${this.#blend}>
-        ${refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${refusal.happened} .kept=${refusal.kept} .next=${refusal.next}></gh-notice>`}
         <gh-step-cautions .step=${'blendBatches' as const}></gh-step-cautions>
         <gh-select-list columns="2" .label=${words.grade} .value=${this.grade} .error=${need(this.grade === '')} .options=${grades.map(({ id, name }) => ({ value: id, text: name, hint: id }))} @option-chosen=${(event: CustomEvent<{ value: string }>) => void this.#choose(event.detail.value)}></gh-select-list>
         ${this.#chosen()}
@@ -70,6 +70,7 @@ export class GhBlendBatches extends LitElement {
           <gh-field .label=${words.number} .hint=${lab.numberHint} .value=${this.number} .error=${need(this.number === '')} @field-input=${(event: CustomEvent<{ value: string }>) => (this.number = event.detail.value.toUpperCase())}></gh-field>
           <gh-field entry="numeric" .label=${words.barrels} .value=${this.barrels} .error=${missing && (parseCount(this.barrels) ?? 0) < 1 ? lab.whole : ''} @field-input=${(event: CustomEvent<{ value: string }>) => (this.barrels = event.detail.value)}></gh-field>
         </div>
+        ${refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${refusal.happened} .kept=${refusal.kept} .next=${refusal.next}></gh-notice>`}
         <div><gh-button kind="primary" type="submit" ?busy=${this.busy} busy-word=${words.busy}>${words.open}</gh-button></div>
       </form>
     </gh-sheet>`;

@@ -2,12 +2,18 @@ import { expect, test } from './plant.ts';
 import type { Kiosk, Plant } from './plant.ts';
 import { fillIn, pressFigure, pressPin, tabTo } from './keypad.ts';
 
+/** Shrinkage along pressing: each test piece's height is read green, then sintered; 6.000 to 4.872 mm is 18.8 %. */
+const HEIGHT = 'Height';
+const GREEN = '6.000';
 /** Results of three barrels, in the order the gate asks for them; each within its limits. */
 const RESULTS: readonly (readonly [name: string, values: readonly [string, string, string]])[] = [
   ['Moisture', ['0.10', '0.11', '0.09']], ['Flow time', ['32.0', '31.8', '32.2']], ['Apparent density', ['3.05', '3.04', '3.06']], ['Granules 63 to 250 µm', ['94.0', '94.2', '93.8']],
-  ['Pressing binder', ['2.00', '2.01', '1.99']], ['Total carbon', ['5.64', '5.64', '5.63']], ['Sintered length', ['20.50', '20.51', '20.49']], ['Sintered density', ['14.65', '14.66', '14.64']],
+  ['Pressing binder', ['2.00', '2.01', '1.99']], ['Total carbon', ['5.64', '5.64', '5.63']], ['Sintered length', ['20.50', '20.51', '20.49']],
+  [HEIGHT, ['4.872', '4.872', '4.872']], ['Sintered density', ['14.65', '14.66', '14.64']],
   ['Coercivity', ['15.5', '15.6', '15.4']], ['Relative magnetic saturation', ['86.0', '86.5', '85.5']], ['Hardness', ['1600', '1605', '1595']],
 ];
+const FIGURES = 3 * (RESULTS.length + 1);
+const CHARACTERS = RESULTS.flatMap(([, values]) => values).join('').length + 3 * GREEN.length;
 const keypad = (kiosk: Kiosk) => kiosk.page.locator('gh-asked gh-keypad');
 const demand = (kiosk: Kiosk) => kiosk.page.locator('gh-demand');
 const verdict = (kiosk: Kiosk) => kiosk.page.locator('gh-verdict').getByRole('status');
@@ -34,7 +40,11 @@ async function batchAtTheLab(plant: Plant, batch: string): Promise<Kiosk> {
 async function enterResults(kiosk: Kiosk, enter: (figure: string) => Promise<void>, instead: Readonly<Record<string, string>> = {}): Promise<void> {
   for (const [name, values] of RESULTS) {
     for (const [at, value] of values.entries()) {
-      await expect(keypad(kiosk)).toContainText(new RegExp(`${name}, (sample|piece) ${at + 1}`));
+      if (name === HEIGHT) {
+        await expect(keypad(kiosk)).toContainText(`Green size, piece ${at + 1}, pressed to about 6 mm`);
+        await enter(GREEN);
+        await expect(keypad(kiosk)).toContainText(`Sintered length, piece ${at + 1}, pressed to about 6 mm, noted: 6`);
+      } else await expect(keypad(kiosk)).toContainText(new RegExp(`${name}, (sample|piece) ${at + 1}`));
       await enter(instead[`${name} ${at + 1}`] ?? value);
     }
   }
@@ -69,8 +79,7 @@ test('the lab tests and releases a powder batch, and the press has its weight an
 
   kiosk.countFromHere();
   await enterResults(kiosk, (figure) => pressFigure(kiosk, figure));
-  const characters = RESULTS.flatMap(([, values]) => values).join('').length;
-  expect(kiosk.touches, '33 figures by keypad: one touch a character and one for Enter').toBe(characters + 33);
+  expect(kiosk.touches, '39 figures by keypad: one touch a character and one for Enter').toBe(CHARACTERS + FIGURES);
   await expect(demand(kiosk)).toContainText('Porosity, type A: sample 1');
   await kiosk.picture('lab-powder-release-3');
   await kiosk.accessibleInEveryTheme();
@@ -80,12 +89,26 @@ test('the lab tests and releases a powder batch, and the press has its weight an
   await kiosk.accessibleInEveryTheme();
   kiosk.countFromHere();
   await kiosk.tap(kiosk.page.getByRole('button', { name: 'Yes, confirmed' }));
-  await expect(verdict(kiosk)).toHaveText('Accepted: all 13 characteristics');
+  await expect(verdict(kiosk)).toHaveText('Accepted: all 14 characteristics');
   await kiosk.picture('lab-powder-release-4');
   await kiosk.accessibleInEveryTheme();
 
   await kiosk.tap(kiosk.page.getByRole('button', { name: 'Release the powder' }));
-  await expect(kiosk.page.locator('gh-powder-release')).toContainText('18.00 %');
+  const gives = kiosk.page.locator('gh-powder-release gh-powder-gives');
+  await expect(gives.getByRole('row', { name: /^Linear shrinkage.*18.00 %/ })).toContainText('measured on this batch');
+  await expect(gives.getByRole('row', { name: /along pressing.*18.80 %/ })).toBeVisible();
+  // Every product of the grade at once. By hand: 661 and 648 mm³ × 14.65 g/cm³ ÷ 0.98; 4.76 ÷ 0.812 = 5.862 mm, 4.63 and 4.89 likewise; 12.7 ÷ 0.82 = 15.488 mm.
+  await expect(gives.getByRole('row', { name: /CNMG 12 04 08/ })).toContainText(/9\.881 g\s*5\.862 mm\s*5\.702 … 6\.022\s*15\.488 mm\s*factor 1\.2195/);
+  await expect(gives.getByRole('row', { name: /SNMG 12 04 08/ })).toContainText('9.687 g');
+  await kiosk.picture('lab-powder-release-10');
+  await gives.getByRole('button', { name: 'How? CNMG 12 04 08' }).click();
+  const how = gives.locator('gh-why-sheet');
+  await expect(how).toContainText('m = V · ρ / ((1 − b)(1 − q))');
+  await expect(how).toContainText('661 mm³ · 14.650 g/cm³ / ((1 − 2.000 %)(1 − 0.000 %)) = 9.881 g');
+  await expect(how).toContainText('P26-900: means of the lab’s readings');
+  await kiosk.picture('lab-powder-release-11');
+  await kiosk.accessibleInEveryTheme();
+  await how.getByRole('button', { name: 'Close' }).click();
   const before = await slipsOf(kiosk, 'P26-900');
   await pressPin(kiosk, '9999');
   const refused = kiosk.page.getByRole('alert').filter({ hasText: 'This PIN does not fit the badge.' });
@@ -107,7 +130,13 @@ test('the lab tests and releases a powder batch, and the press has its weight an
   await press.tap(press.page.getByRole('button', { name: 'Open the lot' }));
   // By hand: 661 mm³ × 14.65 g/cm³ ÷ (1 − 2.00 % binder) = 9.881 g; (25 − 20.5) ÷ 25 = 18 %.
   await expect(demand(press)).toContainText('Target 9.881 g');
-  await expect(demand(press)).toContainText('P26-900: Shrinkage 18.00 %');
+  await expect(demand(press)).toContainText('P26-900 · green height 5.862 mm (5.702 … 6.022) · die factor 1.2195');
+  const target = press.page.locator('gh-press-target');
+  await press.tap(target.getByRole('button', { name: 'How?' }));
+  await expect(target.locator('gh-why-sheet')).toContainText('4.76 mm / (1 − 18.80 %) = 5.862 mm');
+  await expect(target.locator('gh-why-sheet')).toContainText('tolerance class of the designation');
+  await press.accessibleInEveryTheme();
+  await press.tap(press.page.getByRole('dialog').getByRole('button', { name: 'Close' }));
   await press.picture('lab-powder-release-7');
   await press.accessibleInEveryTheme();
 });
@@ -176,7 +205,7 @@ test('the batch by keyboard: opened, tested, released', async ({ startPlant }) =
     await kiosk.type(figure);
     await kiosk.press('Enter');
   });
-  expect(kiosk.keystrokes).toBe(RESULTS.flatMap(([, values]) => values).join('').length + 33);
+  expect(kiosk.keystrokes).toBe(CHARACTERS + FIGURES);
   for (const at of [1, 2, 3]) {
     await expect(demand(kiosk)).toContainText(`Porosity, type A: sample ${at}`);
     if (at === 1) await tabTo(kiosk, 'A00');
@@ -185,7 +214,7 @@ test('the batch by keyboard: opened, tested, released', async ({ startPlant }) =
   await expect(kiosk.page.getByText('C00 and no eta phase seen on the polished sections', { exact: true })).toBeVisible();
   await tabTo(kiosk, 'Yes, confirmed');
   await kiosk.press('Enter');
-  await expect(verdict(kiosk)).toHaveText('Accepted: all 13 characteristics');
+  await expect(verdict(kiosk)).toHaveText('Accepted: all 14 characteristics');
   await tabTo(kiosk, 'Release the powder');
   await kiosk.press('Enter');
   await expect(kiosk.page.locator('gh-pin-pad')).toBeVisible();

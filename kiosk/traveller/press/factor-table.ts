@@ -13,7 +13,11 @@ export function factorTable(caption: string, order: readonly PowderFactor[], fac
     return value === undefined ? [] : [{ factor, value, u: factors.standardUncertainty?.[factor] }];
   });
   return html`<table><caption>${caption}</caption>
-    <thead><tr><th scope="col">${columns.factor}</th><th scope="col" class="number">${columns.value}</th><th scope="col" class="number">${columns.u}</th><th scope="col">${columns.from}</th></tr></thead>
-    <tbody>${known.map(({ factor, value, u }) => html`<tr><th scope="row">${labels.factors[factor]}</th><td class="number main">${number(value, 2)} ${words.units[factor]}</td>
-      <td class="number">${u === undefined ? words.notStated : number(2 * u, 3)}</td><td>${words.from[factors.weighted?.includes(factor) === true ? 'weighted' : 'measured']}</td></tr>`)}</tbody></table>`;
+    <thead><tr><th scope="col">${columns.factor}</th><th scope="col" class="number">${columns.value}</th><th scope="col" class="number">${columns.u}</th></tr></thead>
+    <tbody>${known.map(({ factor, value, u }) => html`<tr><th scope="row">${capital(labels.factors[factor])}<small>${words.from[factors.weighted?.includes(factor) === true ? 'weighted' : 'measured']}</small></th><td class="number main">${number(value, 2)} ${words.units[factor]}</td>
+      <td class="number">${u === undefined ? words.notStated : number(2 * u, 3)}</td></tr>`)}</tbody></table>`;
+}
+
+function capital(text: string): string {
+  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 }

@@ -21,11 +21,11 @@ export class GhPowderGives extends LitElement {
     :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--gap); }
     .room { overflow-x: auto; background: var(--slip); border: var(--rule) solid var(--line); }
     table { border-collapse: collapse; inline-size: 100%; }
-    caption { text-align: start; font-weight: 700; padding: 0.4em var(--pad); }
-    th, td { text-align: start; padding: 0.35em var(--pad); border-block-end: var(--rule) solid var(--line); font-weight: 400; vertical-align: middle; }
+    caption { text-align: start; font-weight: 700; padding: 0.4em 0.5em; }
+    th, td { text-align: start; padding: 0.3em 0.5em; border-block-end: var(--rule) solid var(--line); font-weight: 400; vertical-align: middle; }
     thead th { color: var(--ink-soft); font-size: var(--text-small); }
     td.number { font-family: var(--face-figures); text-align: end; white-space: nowrap; }
-    td.number small { display: block; }
+    small { display: block; color: var(--ink-soft); }
     thead th.number { text-align: end; }
     td.main { font-weight: 700; font-size: var(--text-large); }
   `];
@@ -53,7 +53,7 @@ export class GhPowderGives extends LitElement {
 
   #targets(batch: Batch, products: readonly ProductCard[], factors: PowderFactors) {
     const { targetColumns: columns } = words;
-    const heads = [columns.weight, columns.height, columns.die, columns.dieFactor, columns.density];
+    const heads = [columns.weight, columns.height, columns.die];
     return html`<div class="room"><table><caption>${words.targets(batch.grade.name)}</caption>
       <thead><tr><th scope="col">${columns.product}</th>${heads.map((head) => html`<th scope="col" class="number">${head}</th>`)}<th scope="col"><span class="unseen">${columns.how}</span></th></tr></thead>
       <tbody>${products.map((product) => this.#target(product, pressTarget(sinteredSizes(product), factors, batch)))}</tbody></table></div>
@@ -63,12 +63,11 @@ export class GhPowderGives extends LitElement {
   #target(product: ProductCard, press: PressTarget) {
     const { number } = format();
     const limits = press.greenThicknessLimits;
-    return html`<tr><th scope="row">${product.designation}<br /><small>${product.id}</small></th>
+    return html`<tr><th scope="row">${product.designation}<small>${product.id}</small></th>
       <td class="number main">${number(press.weightG, 3)} g</td>
       <td class="number">${number(press.greenThicknessMm, 3)} mm${limits === undefined ? nothing : html`<small>${words.target.limits(number(limits.lowerMm, 3), number(limits.upperMm, 3))}</small>`}</td>
-      <td class="number">${press.dieMm === undefined ? words.notStated : `${number(press.dieMm, 3)} mm`}</td><td class="number">${press.dieFactor === undefined ? words.notStated : number(press.dieFactor, 4)}</td>
-      <td class="number">${press.greenDensityGPerCm3 === undefined ? words.notStated : `${number(press.greenDensityGPerCm3, 3)} g/cm³`}</td>
-      <td><gh-button aria-label=${words.howOf(product.designation)} @click=${() => (this.asking = { product, press })}>${words.how}</gh-button></td></tr>`;
+      <td class="number">${press.dieMm === undefined ? words.notStated : `${number(press.dieMm, 3)} mm`}${press.dieFactor === undefined ? nothing : html`<small>${words.factor(number(press.dieFactor, 4))}</small>`}</td>
+      <td><gh-button @click=${() => (this.asking = { product, press })}>${words.how}<span class="unseen"> ${product.designation}</span></gh-button></td></tr>`;
   }
 }
 

@@ -20,6 +20,8 @@ export class GhPressTarget extends LitElement {
     .outdated { background: var(--held-ground); color: var(--on-held); padding: 0.4em var(--pad); font-weight: 650; }
   `];
   @property({ attribute: false }) lot: Lot | null = null;
+  /** Only the key that asks how; the figures stand elsewhere on the screen. */
+  @property({ type: Boolean }) compact = false;
   @state() private asking = false;
 
   override render() {
@@ -28,11 +30,12 @@ export class GhPressTarget extends LitElement {
     const { press, pressOutdated, product } = lot;
     const { number } = format();
     const limits = press.greenThicknessLimits;
-    return html`<div class="line"><dl aria-label=${words.target.label}>
+    const key = html`<gh-button @click=${() => (this.asking = true)}>${words.how}<span class="unseen"> ${words.target.label}</span></gh-button>`;
+    return html`${this.compact ? key : html`<div class="line"><dl aria-label=${words.target.label}>
         <div><dt>${words.target.weight}</dt><dd>${number(press.weightG, 3)} g</dd></div>
         <div><dt>${words.target.height}</dt><dd>${number(press.greenThicknessMm, 3)} mm ${limits === undefined ? nothing : html`<small>${words.target.limits(number(limits.lowerMm, 3), number(limits.upperMm, 3))}</small>`}</dd></div>
         ${press.dieFactor === undefined ? nothing : html`<div><dt>${words.target.dieFactor}</dt><dd>${number(press.dieFactor, 4)} ${press.dieMm === undefined ? nothing : html`<small>${words.target.die(number(press.dieMm, 3))}</small>`}</dd></div>`}
-      </dl><gh-button @click=${() => (this.asking = true)}>${words.how}</gh-button></div>
+      </dl>${key}</div>`}
       ${pressOutdated === null ? nothing : html`<p class="outdated">${words.target.outdated(number(pressOutdated.weightG, 3))}</p>`}
       <gh-why-sheet .heading=${words.why.heading(product.designation)} .shown=${`${number(press.weightG, 3)} g`} .why=${this.asking ? whyOfTarget(press) : null} @sheet-closed=${() => (this.asking = false)}></gh-why-sheet>`;
   }

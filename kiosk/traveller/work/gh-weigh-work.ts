@@ -20,7 +20,10 @@ import '../press/gh-press-target.ts';
 import { standingOf, stripLimits } from './strip-of.ts';
 import { driftRun, driftSide, LEARNING_VALUES } from '../../../shared/metrology/drift/index.ts';
 import { readBlock } from './weights.ts';
+import { powderToPressWords } from '../../../shared/words/powder-to-press.en.ts';
 import { workStyles } from './work-styles.ts';
+
+const { target } = powderToPressWords;
 
 /** A block typed singly is entered by itself at this size. */
 const blockOf = 25;
@@ -62,8 +65,7 @@ export class GhWeighWork extends GateWork {
     const written = (value: number | null): string => (value === null ? '–' : number(value, characteristic.decimals));
     return html`<div class="work">
       <div class="pile">
-        <gh-demand .context=${[this.contextOf(at), ...powderOf(at)].join(' · ')} .demand=${words.weigh.demand(from + this.block.length)} .hint=${words.weigh.hint(written(characteristic.target), written(characteristic.lower), written(characteristic.upper), characteristic.unit)}></gh-demand>
-        ${at.subject.kind === 'lot' ? html`<gh-press-target .lot=${at.subject}></gh-press-target>` : nothing}
+        <gh-demand .context=${[gate.original ? gate.name : this.contextOf(at), ...powderOf(at)].join(' · ')} .demand=${words.weigh.demand(from + this.block.length)} .hint=${words.weigh.hint(written(characteristic.target), written(characteristic.lower), written(characteristic.upper), characteristic.unit)}></gh-demand>
         ${this.#drift(at, characteristic)}<gh-drift-view shows="notice" .at=${at}></gh-drift-view>
         <gh-sample-strip .pieces=${this.#pieces(at, characteristic, weighed)} .limits=${stripLimits(characteristic, work.weights?.uncertainty ?? 0)}
           .words=${{ caption: words.weigh.last, piece: words.measure.piece, value: words.measure.value, standing: words.measure.standing }}></gh-sample-strip>
@@ -71,6 +73,7 @@ export class GhWeighWork extends GateWork {
           ${this.block.length === 0 ? nothing : html`<gh-button ?busy=${this.busy} busy-word=${words.count.busy} @click=${() => void this.#send(at, this.block)}>${words.weigh.send(this.block.length)}</gh-button>
             <gh-button @click=${() => (this.block = this.block.slice(0, -1))}>${words.weigh.drop}</gh-button>`}
           <gh-button @click=${() => (this.pasting = true)}>${words.weigh.paste}</gh-button>
+          ${at.subject.kind === 'lot' ? html`<gh-press-target compact .lot=${at.subject}></gh-press-target>` : nothing}
         </div>
       </div>
       <gh-keypad ?hears-all=${this.refusal === null && !this.pasting} .locale=${catalogue().locale} .unit=${characteristic.unit} .words=${{ ...words.keypad, demand: words.weigh.keypad(from + this.block.length) }}
@@ -193,10 +196,14 @@ export class GhWeighWork extends GateWork {
   };
 }
 
-/** The powder a lot is pressed from, with its shrinkage: what the press is set by. */
+/** The powder a lot is pressed from, and what the press is set by beside the weight. */
 function powderOf({ subject }: WorkAt): readonly string[] {
   if (subject.kind !== 'lot') return [];
-  return [`${subject.batch}: ${travellerWords().facts.shrinkage} ${format().number(subject.press.linearShrinkagePercent, 2)} %`];
+  const { press } = subject;
+  const { number } = format();
+  const limits = press.greenThicknessLimits;
+  const within = limits === undefined ? '' : ` (${target.limits(number(limits.lowerMm, 3), number(limits.upperMm, 3))})`;
+  return [subject.batch, target.heightOf(`${number(press.greenThicknessMm, 3)} mm${within}`), ...(press.dieFactor === undefined ? [] : [target.dieFactorOf(number(press.dieFactor, 4))])];
 }
 
 declare global {
