@@ -160,15 +160,28 @@ export class GhKeypad extends LitElement {
     if (onKey && (key === ' ' || (key === 'Enter' && !this.#run.isFresh(event.timeStamp)))) return;
     const typed = key.length === 1;
     if (!typed && key !== 'Enter' && key !== 'Backspace' && key !== 'Delete') return;
+    const wasFresh = this.#run.isFresh(event.timeStamp);
     const foreign = this.#run.hear(event.timeStamp, this.value);
     event.preventDefault();
     if (foreign) return;
     if (key === 'Enter') return this.#enter();
     if (key === 'Backspace') return this.#shorten();
     if (key === 'Delete') return this.#show('');
-    if (isFigureCharacter(key)) return this.#press(key);
-    // Some gauges type their unit behind the figure.
-    if (key !== ' ' && !this.unit.includes(key)) this.#show(this.#run.disown());
+    const hasFigure = !this.#entered && this.value !== '';
+    if (this.#run.hasBehind || (hasFigure && !isFigureCharacter(key))) {
+      // Some gauges type their unit behind the figure; anything else there, a second figure too, makes the whole run somebody else's.
+      const behind = this.#run.behind(key).trimStart();
+      if (!this.unit.startsWith(behind.trimEnd())) this.#show(this.#run.disown());
+      return;
+    }
+    // Blanks and a plus sign before the figure say nothing.
+    if (!hasFigure && (key === ' ' || key === '+')) return;
+    if (!isFigureCharacter(key)) return this.#show(this.#run.disown());
+    const before = this.#entered ? '' : this.value;
+    // A gauge's minus is shown even where the keypad has none, and its leading noughts: what cannot be is for the rules to question.
+    const longer = figureWith(before, key, { ...this.#rules, signed: true, maxLength: 24 });
+    if (longer !== before) return this.#show(longer);
+    if (wasFresh) this.#show(this.#run.disown());
   };
 }
 

@@ -9,6 +9,7 @@ export class TypedRun {
   #lastAt = Number.NEGATIVE_INFINITY;
   #before = '';
   #foreign = false;
+  #tail = '';
 
   /**
    * Hears of one key.
@@ -20,6 +21,7 @@ export class TypedRun {
     if (atMs - this.#lastAt > longestPauseMs) {
       this.#before = text;
       this.#foreign = false;
+      this.#tail = '';
     }
     this.#lastAt = atMs;
     return this.#foreign;
@@ -33,6 +35,17 @@ export class TypedRun {
   /** The run is over: what comes next begins another, however soon. */
   end(): void {
     this.#lastAt = Number.NEGATIVE_INFINITY;
+  }
+
+  /**
+   * What a device typed behind the figure, this key included: blanks and its unit. Once something stands there, every further key belongs to
+   * it: a second figure in one run would otherwise run into the first.
+   */
+  behind(key: string): string {
+    return (this.#tail += key);
+  }
+  get hasBehind(): boolean {
+    return this.#tail !== '';
   }
 
   /** Marks the run as foreign and gives back the figure shown before it. */

@@ -53,7 +53,7 @@ export class ScanBurst {
     this.releaseAlt();
     const text = this.#text;
     this.#text = '';
-    const isFigure = /^[-+]?[0-9]*[.,]?[0-9]*\s*(mm|g|µm|um|kA\/m|%|HV30)?$/.test(text);
+    const isFigure = /^\s*[-+]?[0-9]*[.,]?[0-9]*\s*(mm|g|µm|um|kA\/m|%|HV30|g\/cm³)?$/.test(text);
     return text.length < fewestCharacters || isFigure ? { what: 'pass' } : { what: 'scan', text };
   }
 }

@@ -1,4 +1,4 @@
-import { expect, test } from './plant.ts';
+import { expect, someone, test } from './plant.ts';
 import type { Kiosk, Plant, Story } from './plant.ts';
 import { pressFigure, tabTo } from './keypad.ts';
 import { lotsWaitingFor } from './lot-stories.ts';
@@ -57,6 +57,97 @@ test('a gauge that types brings the lot to its verdict without a touch, and anot
   await kiosk.picture('inspector-dimensions-3');
   await kiosk.accessibleInEveryTheme();
   expect({ touches: kiosk.touches, keystrokes: kiosk.keystrokes }).toEqual({ touches: 0, keystrokes: 0 });
+});
+
+/** Serial ports as the browser gives them, held by the test: what is sent comes out of the port, and the cable can be pulled. */
+async function withSerialPort(kiosk: Kiosk): Promise<{ readonly send: (text: string) => Promise<void>; readonly pull: () => Promise<void> }> {
+  await kiosk.page.addInitScript(() => {
+    let sink: ReadableStreamDefaultController<Uint8Array> | null = null;
+    let plugged = true;
+    const port = {
+      readable: null as ReadableStream<Uint8Array> | null,
+      opened: [] as unknown[],
+      async open(settings: unknown) {
+        if (!plugged) throw new DOMException('no cable', 'NetworkError');
+        port.opened.push(settings);
+        port.readable = new ReadableStream<Uint8Array>({ start: (controller) => void (sink = controller) });
+      },
+      async close() { port.readable = null; },
+    };
+    Object.defineProperty(navigator, 'serial', { value: { requestPort: async () => port, getPorts: async () => [] } });
+    Object.assign(window, {
+      sendSerial: (text: string) => sink?.enqueue(new TextEncoder().encode(text)),
+      pullSerial: () => { plugged = false; sink?.error(new DOMException('lost', 'NetworkError')); setTimeout(() => (plugged = true), 500); },
+    });
+  });
+  await kiosk.page.reload();
+  const call = (name: 'sendSerial' | 'pullSerial', text = '') => kiosk.page.evaluate(([what, sent]) => { (window as unknown as Record<string, (text: string) => void>)[what ?? '']?.(sent ?? ''); }, [name, text]);
+  return { send: (text) => call('sendSerial', text), pull: () => call('pullSerial') };
+}
+
+test('a gauge on a serial port brings the lot to its verdict without a touch, and the port comes back by itself', async ({ startPlant }) => {
+  const plant = await startPlant((story) => {
+    lotAtDimensions(story);
+    story.floor.give(someone('K-100'), 'Office', { type: 'setGaugeLine', gauge: 'MIC-11', line: { number: 1, after: 'A', unit: 'mm', factor: 1 } });
+  });
+  const kiosk = await plant.openKiosk('I-302', 'Gauge room');
+  const port = await withSerialPort(kiosk);
+  await openTheLot(kiosk);
+  await kiosk.tap(kiosk.page.getByRole('button', { name: 'Serial port' }));
+  await expect(kiosk.page.locator('gh-sheet[open]')).toContainText('Choose the port the gauge is plugged into');
+  await kiosk.accessibleInEveryTheme();
+  await kiosk.picture('inspector-serial-1');
+  await kiosk.tap(kiosk.page.getByRole('button', { name: 'Choose the port' }));
+  await expect(kiosk.page.locator('gh-sheet[open]')).toContainText('Each line the gauge sends is taken as a reading');
+  await kiosk.tap(kiosk.page.getByRole('button', { name: 'Done' }));
+  kiosk.countFromHere();
+  for (const [index, value] of CIRCLES.entries()) {
+    // In two pieces, as a port delivers; with a prefix, noughts and the gauge's own decimal sign.
+    await port.send(`01A+000${value.slice(0, 4).replace('.', ',')}`);
+    await port.send(`${value.slice(4)} mm\r\n`);
+    if (index < 6) await expect(place(kiosk, index + 1, value)).toBeAttached();
+    if (index === 2) {
+      await kiosk.picture('inspector-serial-2');
+      await kiosk.accessible();
+      await port.pull();
+      await expect(kiosk.page.getByRole('button', { name: 'Cable lost' })).toBeVisible();
+      await expect(kiosk.page.getByRole('button', { name: 'Connected' })).toBeVisible({ timeout: 8000 });
+    }
+  }
+  for (const value of THICKNESSES) {
+    await expect(verdict(kiosk)).toHaveText('');
+    await port.send(`01A+000${value} mm\r`);
+  }
+  await expect(verdict(kiosk)).toHaveText('Accepted: all 2 characteristics');
+  expect({ touches: kiosk.touches, keystrokes: kiosk.keystrokes }).toEqual({ touches: 0, keystrokes: 0 });
+});
+
+test('what a gauge sends that is no clear reading is told and not taken, by wire and by typing', async ({ startPlant }) => {
+  const plant = await startPlant((story) => {
+    lotAtDimensions(story);
+    story.floor.give(someone('K-100'), 'Office', { type: 'setGaugeLine', gauge: 'MIC-11', line: { number: 1, after: 'A', unit: 'mm', factor: 1 } });
+  });
+  const kiosk = await plant.openKiosk('I-302', 'Gauge room');
+  const port = await withSerialPort(kiosk);
+  await openTheLot(kiosk);
+  await kiosk.tap(kiosk.page.getByRole('button', { name: 'Serial port' }));
+  await kiosk.tap(kiosk.page.getByRole('button', { name: 'Choose the port' }));
+  await kiosk.tap(kiosk.page.getByRole('button', { name: 'Done' }));
+  await port.send('01A+00.4999 in\r');
+  await expect(kiosk.page.locator('gh-sheet[open]')).toContainText('It sent “01A+00.4999 in”. Nothing was taken.');
+  await kiosk.accessible();
+  await kiosk.tap(kiosk.page.getByRole('button', { name: 'Done' }));
+  // Two figures in one run are none; a prefix that the card knows is read; a bare figure with plus, noughts, comma and unit is read.
+  await kiosk.scan('12.701 12.702');
+  await expect(kiosk.page.getByText('Nothing is known by “12.701 12.702”.')).toBeVisible();
+  await expect(keypad(kiosk)).toContainText('piece 1 of 7');
+  await kiosk.scan('01A+0012.701 mm');
+  await expect(place(kiosk, 1, '12.701')).toBeAttached();
+  await kiosk.scan('+0012,699 mm');
+  await expect(place(kiosk, 2, '12.699')).toBeAttached();
+  // A wrong sign is not dropped: it is asked about.
+  await kiosk.scan('-12.700');
+  await expect(kiosk.page.getByRole('dialog', { name: 'Is -12.7 mm right, or is it 12.7 mm?' })).toBeVisible();
 });
 
 test('a figure by keypad costs its characters and one touch, and the limits are drawn in by the uncertainty of the gauge', async ({ startPlant }) => {

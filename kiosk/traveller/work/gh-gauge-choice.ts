@@ -12,7 +12,7 @@ import { catalogue, format, travellerWords } from '../speak.ts';
 /**
  * Which gauge gives the readings: chosen or scanned once a session, shown always.
  * @slot - keys that stand beside its own
- * @fires gauge-chosen - with `{ kind, id }`, also for the one in use from the start
+ * @fires gauge-chosen - with `{ kind, id, card }`, also for the one in use from the start; `card` null for none
  */
 @customElement('gh-gauge-choice')
 export class GhGaugeChoice extends LitElement {
@@ -55,7 +55,7 @@ export class GhGaugeChoice extends LitElement {
     const chosen = `${this.kind}/${id}`;
     if (!this.read || chosen === this.#told) return;
     this.#told = chosen;
-    tell(this, 'gauge-chosen', { kind: this.kind, id });
+    tell(this, 'gauge-chosen', { kind: this.kind, id, card: this.#inUse() });
   }
 
   override render() {

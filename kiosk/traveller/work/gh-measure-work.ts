@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { askedInputs, inputsFrom, takesPressLimits, type CharacteristicWork, type Measured, type ReadingInputs, type Refusal } from '../../../shared/traveller/index.ts';
+import { readGaugeLine } from '../../../shared/metrology/gauge-line/index.ts';
 import type { Outcome } from '../../link/index.ts';
 import '../../parts/gh-demand.ts';
 import '../../parts/gh-keypad.ts';
@@ -10,6 +11,8 @@ import { announce } from '../../shell/announce.ts';
 import { nextOrdinal } from '../asked-now.ts';
 import { catalogue, format, travellerWords } from '../speak.ts';
 import { enteredFigure } from './entered-figure.ts';
+import '../../gauges/gh-serial-gauge.ts';
+import type { ListedGauge } from '../gauges.ts';
 import './gh-gauge-choice.ts';
 import '../press/gh-press-target.ts';
 import './gh-likely-question.ts';
@@ -29,10 +32,33 @@ type Unlikely = Extract<Refusal, { code: 'unlikelyValue' }>;
 @customElement('gh-measure-work')
 export class GhMeasureWork extends GateWork {
   static override styles = [partStyles, workStyles];
-  @state() private gauge = { kind: '', id: '' };
+  @state() private gauge: { readonly kind: string; readonly id: string; readonly card: ListedGauge | null } = { kind: '', id: '', card: null };
   /** Figures read at the piece so far, where its value is worked out. */
   @state() private noted: Noted | null = null;
   @state() private asking: { readonly entry: Entry; readonly refusal: Unlikely; readonly clientId: string } | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    document.addEventListener('kiosk-scanned', this.#scanned);
+  }
+  override disconnectedCallback(): void {
+    document.removeEventListener('kiosk-scanned', this.#scanned);
+    super.disconnectedCallback();
+  }
+
+  /** A gauge that types more than a bare figure is heard as a scan: where its card says how such a line is read, and the line is one, it is a reading. */
+  readonly #scanned = (event: Event): void => {
+    const { line, unit = '' } = this.gauge.card ?? {};
+    if (!(event instanceof CustomEvent) || event.defaultPrevented || line === undefined || (line.after === '' && line.unit === '') || this.refusal !== null || this.asking !== null) return;
+    const { text } = event.detail as { readonly text: string };
+    const read = readGaugeLine(text, line, unit);
+    const take = this.#takeNow;
+    if (!('value' in read) || take === null) return;
+    event.preventDefault();
+    take(read.value);
+  };
+  /** Takes a figure for the place that is asked for now. */
+  #takeNow: ((value: number) => void) | null = null;
 
   protected override renderWork(at: WorkAt): unknown {
     const { work, subject } = at;
@@ -48,6 +74,7 @@ export class GhMeasureWork extends GateWork {
     const input = asked[figures.length];
     const name = input === undefined ? characteristic.name : inputName(input, layerNames(at.gate, characteristic));
     const hint = place === undefined ? catalogue().limitsSentence(characteristic) : catalogue().placeSentence(place);
+    this.#takeNow = (value) => this.#take(at, characteristic, ordinal, figures, value);
     const which = html`<gh-which-pieces .subject=${subject} .places=${places}></gh-which-pieces>`;
     return html`<div class="work">
       <div class="pile">
@@ -60,7 +87,7 @@ export class GhMeasureWork extends GateWork {
       <gh-keypad ?hears-all=${this.refusal === null && this.asking === null} .locale=${catalogue().locale} .unit=${input?.unit ?? characteristic.unit} ?signed=${characteristic.plausible.least < 0}
         .words=${{ ...words.keypad, demand: input === undefined ? words.measure.keypad(name, ordinal, n, taken) : keypadWord(characteristic, name, ordinal, figures) }} @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#take(at, characteristic, ordinal, figures, enteredFigure(event))}></gh-keypad>
       <div class="pile more">
-        ${characteristic.gaugeKind === null ? html`<div class="row">${which}</div>` : html`<gh-gauge-choice .kind=${characteristic.gaugeKind} @gauge-chosen=${this.#chooseGauge}>${which}</gh-gauge-choice>`}
+        ${characteristic.gaugeKind === null ? html`<div class="row">${which}</div>` : html`<gh-gauge-choice .kind=${characteristic.gaugeKind} @gauge-chosen=${this.#chooseGauge}>${which}<gh-serial-gauge .reads=${this.gauge.card} ?hears=${this.refusal === null && this.asking === null} @gauge-read=${({ detail }: CustomEvent<{ value: number }>) => this.#take(at, characteristic, ordinal, figures, detail.value)}></gh-serial-gauge></gh-gauge-choice>`}
         ${figures.length === 0 ? nothing : html`<div class="row"><gh-button @click=${() => (this.noted = null)}>${words.measure.input.again}</gh-button>
           ${input?.what === 'waterTemperature' ? this.#sameWater(at, characteristic, ordinal, figures) : nothing}</div>`}
       </div>
@@ -122,7 +149,7 @@ export class GhMeasureWork extends GateWork {
     return wanted === null || wanted !== this.gauge.kind || this.gauge.id === '' ? {} : { gauge: this.gauge.id };
   }
 
-  readonly #chooseGauge = (event: CustomEvent<{ readonly kind: string; readonly id: string }>): void => {
+  readonly #chooseGauge = (event: CustomEvent<{ readonly kind: string; readonly id: string; readonly card: ListedGauge | null }>): void => {
     this.gauge = event.detail;
     if (this.gauge.id !== '') void this.at?.store.bring(`gauge:${this.gauge.id}`).catch(() => undefined);
   };

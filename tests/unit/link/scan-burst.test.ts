@@ -20,6 +20,11 @@ describe('a burst of keys that ends with Enter', () => {
   it('is left to the keypad when it is a figure, with or without its unit', () => {
     expect(scanned([...'4.762', 'Enter'])).toBeNull();
     expect(scanned([...'-0,5mm', 'Enter'])).toBeNull();
+    expect(scanned([...' +012.701 mm', 'Enter'])).toBeNull();
+  });
+  it('is not left to the keypad when it holds a second figure or a prefix', () => {
+    expect(scanned([...'12.70 12.71', 'Enter'])).toBe('12.70 12.71');
+    expect(scanned([...'01A+00012.701', 'Enter'])).toBe('01A+00012.701');
   });
   it('is nobody’s scan when it was typed slowly', () => {
     expect(scanned([...'L26-0417', 'Enter'], 200)).toBeNull();
