@@ -1,9 +1,11 @@
 import { LitElement, css, html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { GatePlan, InspectionPlan } from '../../shared/traveller/index.ts';
+import { decisionRiskWords } from '../../shared/words/decision-risk.en.ts';
 import { plansDeskWords } from '../../shared/words/plans-desk.en.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
 import { labels } from '../desk/words.ts';
+import '../gauges/gh-risk-what-if.ts';
 import '../parts/gh-table.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import './gh-compare-links.ts';
@@ -17,7 +19,7 @@ const columns = [
 /** The gates of a plan in their order, each with its characteristics and what is sampled how. */
 @customElement('gh-plan-gates')
 export class GhPlanGates extends LitElement {
-  static override styles = [partStyles, deskStyles, css`:host { display: grid; gap: calc(2 * var(--pad)); }`];
+  static override styles = [partStyles, deskStyles, css`:host { display: grid; gap: calc(2 * var(--pad)); } summary { min-block-size: 24px; cursor: pointer; padding-block: 0.2em; color: var(--link); }`];
   @property({ attribute: false }) plan: InspectionPlan | null = null;
   /** The page of this version, `PLAN/version`, which a comparison leads back to. */
   @property() from = '';
@@ -36,7 +38,9 @@ export class GhPlanGates extends LitElement {
       },
     }));
     const who = roles.map((role) => labels.roles[role].toLowerCase()).join(', ');
-    return html`<gh-table caption=${words.at(bench, who)} .columns=${columns} .rows=${rows}></gh-table>`;
+    const measured = characteristics.filter((each) => each.kind === 'measured').filter(({ entry }) => entry.how === 'direct');
+    return html`<gh-table caption=${words.at(bench, who)} .columns=${columns} .rows=${rows}></gh-table>
+      ${measured.map((characteristic) => html`<details class="screen-only"><summary>${decisionRiskWords.of(characteristic.name)}</summary><gh-risk-what-if .characteristic=${characteristic}></gh-risk-what-if></details>`)}`;
   }
 }
 

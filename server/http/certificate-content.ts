@@ -2,6 +2,7 @@ import type { Batch, Charge, Concession, Lot, PlantCard, Release, Subject } from
 import type { CertificateContent } from '../../shared/wire/certificate-data.ts';
 import { certificateEntryWords as said } from '../../shared/words/certificate-entries.en.ts';
 import { words } from '../../shared/words/index.ts';
+import { decisionNotes } from './decision-notes.ts';
 import { clip, gateRows, measuredRows, personOf, tableNotesOf, variablesNotes, type Names } from './certificate-rows.ts';
 import { chargeNotes } from './charge-notes.ts';
 
@@ -19,7 +20,7 @@ export interface CertificateSources {
   readonly names: Names;
 }
 
-const most = { gates: 120, measured: 120, concessions: 20, corrections: 60, cautions: 12 } as const;
+const most = { gates: 120, measured: 120, concessions: 20, corrections: 60, cautions: 12, decisions: 16 } as const;
 const { labels } = words('en');
 
 /** Everything the certificate of a released lot states. The same sources make the same content. */
@@ -32,7 +33,8 @@ export function certificateContent({ lot, release, parents, batch, charges, coat
   const concessions = [batch, ...parents, lot].flatMap((subject) => subject.concessions).map((concession) => concessionRow(concession, release.quantity));
   const corrections = [batch, ...charges, ...parents, lot].flatMap((subject) => correctionRows(subject, names));
   const cautions = [...chargeNotes(lot, charges), ...subjects.flatMap(variablesNotes)];
-  const beyond = [gates.length - most.gates, measured.length - most.measured, concessions.length - most.concessions, corrections.length - most.corrections, cautions.length - most.cautions].filter((rows) => rows > 0);
+  const decisions = subjects.flatMap(decisionNotes).map((note) => clip(note, 600));
+  const beyond = [gates.length - most.gates, measured.length - most.measured, concessions.length - most.concessions, corrections.length - most.corrections, cautions.length - most.cautions, decisions.length - most.decisions].filter((rows) => rows > 0);
   const charged = (kind: Charge['kind']): string[] => lot.charges.flatMap(({ charge, current }) => charges.filter((each) => current && each.stream === charge && each.kind === kind).map(({ id }) => id));
   return {
     form: 'gatehand-certificate-1', language: 'en', demo: lot.demo, plant: { name: clip(plant.name, 80), address: clip(plant.address, 160) },
@@ -40,7 +42,7 @@ export function certificateContent({ lot, release, parents, batch, charges, coat
     product: { designation: clip(lot.product.designation, 60), grade: clip(batch.grade.name, 60), coating: coating === null ? null : clip(coating, 60), specification: clip(said.specification(lot.plan, lot.planVersion), 100), marking: clip(lot.product.marking, 100) },
     lot: { number: lot.id, quantity: release.quantity, powderBatches: [batch.id], furnaceCharges: charged('furnace').slice(0, 20), coatingCharges: charged('coating').slice(0, 20) },
     gates: gates.slice(0, most.gates), measured: measured.slice(0, most.measured), concessions: concessions.slice(0, most.concessions), corrections: corrections.slice(0, most.corrections),
-    notes: [...new Set(subjects.flatMap(tableNotesOf).map((note) => labels.tableNotes[note])), ...cautions.slice(0, most.cautions), ...beyond.map(said.furtherEntries)],
+    notes: [...new Set(subjects.flatMap(tableNotesOf).map((note) => labels.tableNotes[note])), ...decisions.slice(0, most.decisions), ...cautions.slice(0, most.cautions), ...beyond.map(said.furtherEntries)],
     signatures: release.signatures.map(({ badge, name, role, meaning, at }) => ({ name: clip(name, 80), badge: clip(badge, 20), role: labels.roles[role], meaning: labels.signatureMeanings[meaning], at })),
   };
 }

@@ -18,6 +18,7 @@ import { traceOf } from '../readmodels/trace.ts';
 import { found, malformed, notFound, refused, type Answer } from './answer.ts';
 import { openApi } from './openapi.ts';
 import type { Plant } from './plant.ts';
+import { processReader } from './process-reader.ts';
 import { gaugeReaders } from './gauge-readers.ts';
 import { pressRows } from './press-rows.ts';
 import { isAnswer, readTraveller } from './read-traveller.ts';
@@ -65,7 +66,7 @@ export const readers: readonly Reader[] = [
     return 'status' in data ? data : found(data);
   } },
   { path: '/api/journal/verify', summary: 'Walks the whole journal and names the first broken slip', roles: oversight, answer: view.verificationView, read: async ({ plant }) => found(await plant.journal.verify()) },
-  ...gaugeReaders,
+  ...gaugeReaders, processReader,
 ];
 
 /** What does something and is no command of the traveller; POST only, and never over the live channel's questions. */

@@ -122,6 +122,8 @@ export { gateToPropose, sharedSamplingOf, withProposed } from './catalogue/with-
 export type { CatalogueSlip, CoatingLayer, GradeCard, LayerCard, ProductCard } from './catalogue/slips.ts';
 export { dueAt, errorFound, isWithinAllowed } from './gauge/gauge.ts';
 export type { Recall } from './gauge/gauge.ts';
+export { decisionRisk } from './gauge/decision-risk.ts';
+export type { DecisionRisk, RiskInputs } from './gauge/decision-risk.ts';
 export { judgedWithError } from './gauge/judged-with-error.ts';
 export { isWholeSteps } from './gauge/steps.ts';
 export type { AsFound, GaugeCard, GaugeSlip, GaugeSpread, HeldForRecall } from './gauge/slips.ts';

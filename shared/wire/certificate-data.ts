@@ -101,7 +101,7 @@ export const certificateContentSchema = z.strictObject({
   /** Entries changed after they were first made. */
   corrections: z.array(z.strictObject({ what: line(120), was: line(60), is: line(60), reason: line(200), by: person, at: moment })).max(60),
   /** Such as tables not yet compared with the standard's own text. */
-  notes: z.array(passage(600)).max(20),
+  notes: z.array(passage(600)).max(60),
   signatures: z.array(z.strictObject({ ...person.shape, role: line(60), meaning: line(160), at: moment })).min(1).max(8),
 });
 export type CertificateContent = z.infer<typeof certificateContentSchema>;

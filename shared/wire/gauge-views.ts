@@ -43,3 +43,7 @@ export const recalledReadingSchema = z.object({
 export type RecalledReading = z.infer<typeof recalledReadingSchema>;
 export const recalledReadingsSchema = z.object({ rows: z.array(recalledReadingSchema), total: z.number() });
 export type RecalledReadings = z.infer<typeof recalledReadingsSchema>;
+
+/** A process as its last lots show it; mean and s null where nothing of it was measured yet. */
+export const processSchema = z.object({ lots: z.array(z.string()), n: z.number(), mean: z.number().nullable(), s: z.number().nullable() });
+export type ProcessSeen = z.infer<typeof processSchema>;

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { needsSignature, RIGHTS } from '../traveller/index.ts';
 import type { CommandType } from '../traveller/index.ts';
-import { gaugeUsesSchema, recalledReadingsSchema, recallViewSchema } from './gauge-views.ts';
+import { gaugeUsesSchema, processSchema, recalledReadingsSchema, recallViewSchema } from './gauge-views.ts';
 import { catalogueAnswerSchema, certificateVerdictSchema, handedInSchema, handInSchema, healthSchema, hitsSchema, peopleSchema, plantSchema, refusedSchema, rowsSchema, slipsSchema, stateAnswerSchema, switchingRowsSchema, travellerSchema, verificationSchema, writtenSchema } from './answer-schemas.ts';
 import { certificateDataSchema } from './certificate-data.ts';
 import { commandExamples } from './command-examples.ts';
@@ -118,7 +118,7 @@ function givenBy(type: CommandType): string {
 function answerSchemas(): JsonObject {
   const answers = {
     SignIn: signInSchema, Session: sessionSchema, Written: writtenSchema, Refused: refusedSchema, Plant: plantSchema, BenchList: benchListSchema, Traveller: travellerSchema, Slips: slipsSchema,
-    StateAnswer: stateAnswerSchema, Catalogue: catalogueAnswerSchema, People: peopleSchema, SwitchingRows: switchingRowsSchema, GaugeUses: gaugeUsesSchema, Recall: recallViewSchema, RecalledReadings: recalledReadingsSchema, Rows: rowsSchema, Trace: traceSchema, Hits: hitsSchema, Slip: stampedSlipSchema,
+    StateAnswer: stateAnswerSchema, Catalogue: catalogueAnswerSchema, People: peopleSchema, SwitchingRows: switchingRowsSchema, GaugeUses: gaugeUsesSchema, Process: processSchema, Recall: recallViewSchema, RecalledReadings: recalledReadingsSchema, Rows: rowsSchema, Trace: traceSchema, Hits: hitsSchema, Slip: stampedSlipSchema,
     PlanLots: planLotsSchema, Studies: studiesSchema, OwnTables: ownTablesSchema, Cautions: cautionsSchema, Charts: chartsSchema, ChartLots: chartLotsSchema, HandIn: handInSchema, HandedIn: handedInSchema, Verification: verificationSchema, Health: healthSchema, Certificate: certificateDataSchema, CertificateVerdict: certificateVerdictSchema,
   };
   return Object.fromEntries(Object.entries(answers).map(([name, schema]) => [name, schemaOf(schema)]));

@@ -3,7 +3,7 @@ import type { Format } from './format.ts';
 
 /** What is said about the risk of a wrong decision. */
 export const decisionRiskWords = {
-  key: 'How sure?', heading: 'How sure is each decision?', how: 'How?', hide: 'Hide how',
+  key: 'How sure?', of: (name: string) => `How sure is ${name}?`, heading: 'How sure is each decision?', how: 'How?', hide: 'Hide how',
   consumer: 'Wrongly accepted', producer: 'Wrongly rejected', consumerOf: 'Of those accepted', producerOf: 'Of those rejected', capability: 'Tolerance to 2 U', judged: 'Judged within',
   ofPieces: 'of all pieces measured', none: '–',
   unknown: {
@@ -19,6 +19,9 @@ export const decisionRiskWords = {
     'g is the normal density of the pieces; P counts a normal reading of y with u within the limits as judged.',
   ],
   source: 'JCGM 106:2012, clause 9.5 (from memory); checked against 97 integrals reckoned apart to 30 digits. It speaks of single pieces measured once, not of the sampling plan.',
+  printed: (consumer: string, producer: string) => `For pieces like these, each measured once, ${consumer} of all are wrongly accepted and ${producer} wrongly rejected (JCGM 106).`,
+  printedUnknown: 'The risk of a wrong decision cannot be told from these readings.',
+  note: (gate: string, name: string, rule: string, factor: string | null, limits: string, uncertainty: string, risk: string) => `${gate}, ${name}: ${rule}${factor === null ? '' : `, guard band ${factor} U`}; judged within ${limits}, ${uncertainty}. ${risk}`,
   whatIf: { title: 'What if?', U: 'Gauge U', k: 'k', mean: 'Process mean', s: 's of the readings' },
 };
 

@@ -145,9 +145,9 @@ test('what a gauge sends that is no clear reading is told and not taken, by wire
   await expect(place(kiosk, 1, '12.701')).toBeAttached();
   await kiosk.scan('+0012,699 mm');
   await expect(place(kiosk, 2, '12.699')).toBeAttached();
-  // A wrong sign is not dropped: it is asked about.
+  // A minus is not dropped: the gauge cannot show it.
   await kiosk.scan('-12.700');
-  await expect(kiosk.page.getByRole('dialog', { name: 'Is -12.7 mm right, or is it 12.7 mm?' })).toBeVisible();
+  await expect(kiosk.page.locator('gh-sheet[open]')).toContainText('the gauge measures only 0 … 25 mm');
 });
 
 test('a figure by keypad costs its characters and one touch, and the limits are drawn in by the uncertainty of the gauge', async ({ startPlant }) => {
@@ -162,6 +162,17 @@ test('a figure by keypad costs its characters and one touch, and the limits are 
   await expect(place(kiosk, 2, '12.778', 'within the uncertainty of a limit')).toBeAttached();
   await kiosk.gauge('12.781');
   await expect(place(kiosk, 3, '12.781', 'outside limits')).toBeAttached();
+  // How sure each decision is: with the process of the last lots where there are any, else with this lot; formula and source on asking.
+  await kiosk.tap(kiosk.page.getByRole('button', { name: 'How sure?' }));
+  const risk = kiosk.page.locator('gh-decision-risk');
+  await expect(risk).toContainText('Judged within');
+  await expect(risk).toContainText('12.6230 … 12.7770 mm');
+  await expect(risk).toContainText('Process: the 3 readings of this lot so far.');
+  await kiosk.tap(risk.getByRole('button', { name: 'How?' }));
+  await expect(risk).toContainText('JCGM 106:2012');
+  await kiosk.picture('inspector-how-sure');
+  await kiosk.accessibleInEveryTheme();
+  await kiosk.tap(kiosk.page.getByRole('button', { name: 'Close' }));
   for (const limit of ['12.780', '12.777', '12.623', '12.620']) await expect(kiosk.page.locator('gh-sample-strip svg')).toContainText(limit);
   await kiosk.picture('inspector-dimensions-4');
   await kiosk.accessibleInEveryTheme();

@@ -10,6 +10,7 @@ import { deskStyles } from '../../desk/desk-styles.ts';
 import { showFigure } from '../../desk/show.ts';
 import { deskWords, labels } from '../../desk/words.ts';
 import { Follow, link } from '../../link/index.ts';
+import '../../gauges/gh-risk-what-if.ts';
 import '../../parts/gh-button.ts';
 import '../../parts/gh-notice.ts';
 import '../../parts/gh-sheet.ts';
@@ -108,6 +109,7 @@ export class GhPlanWriting extends LitElement {
         <h4>${words.sections.rule}</h4>${this.#form(place, rule, whole)}
         <gh-rule-at-size .characteristic=${characteristic} .tables=${this.tables} text=${this.size} from=${this.from === null ? '' : `${plan.id}/${this.from}`} @size-typed=${({ detail }: CustomEvent<{ text: string }>) => (this.size = detail.text)}></gh-rule-at-size>
         <h4>${words.sections.limits[characteristic.kind]}</h4>${characteristic.kind === 'counted' ? this.#kinds(characteristic, place, limits, whole) : this.#form(place, limits, whole)}
+        ${characteristic.kind === 'measured' && characteristic.entry.how === 'direct' ? html`<gh-risk-what-if .characteristic=${characteristic}></gh-risk-what-if>` : nothing}
       </section>`;
   }
 

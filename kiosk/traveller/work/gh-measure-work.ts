@@ -16,6 +16,7 @@ import type { ListedGauge } from '../gauges.ts';
 import './gh-gauge-choice.ts';
 import '../press/gh-press-target.ts';
 import './gh-likely-question.ts';
+import './gh-risk-key.ts';
 import './gh-which-pieces.ts';
 import { GateWork, type WorkAt } from './gate-work.ts';
 import { inputName, keypadWord, layerNames } from './input-names.ts';
@@ -87,7 +88,7 @@ export class GhMeasureWork extends GateWork {
       <gh-keypad ?hears-all=${this.refusal === null && this.asking === null} .locale=${catalogue().locale} .unit=${input?.unit ?? characteristic.unit} ?signed=${characteristic.plausible.least < 0}
         .words=${{ ...words.keypad, demand: input === undefined ? words.measure.keypad(name, ordinal, n, taken) : keypadWord(characteristic, name, ordinal, figures) }} @value-entered=${(event: CustomEvent<{ plain: string }>) => this.#take(at, characteristic, ordinal, figures, enteredFigure(event))}></gh-keypad>
       <div class="pile more">
-        ${characteristic.gaugeKind === null ? html`<div class="row">${which}</div>` : html`<gh-gauge-choice .kind=${characteristic.gaugeKind} @gauge-chosen=${this.#chooseGauge}>${which}<gh-serial-gauge .reads=${this.gauge.card} ?hears=${this.refusal === null && this.asking === null} @gauge-read=${({ detail }: CustomEvent<{ value: number }>) => this.#take(at, characteristic, ordinal, figures, detail.value)}></gh-serial-gauge></gh-gauge-choice>`}
+        ${characteristic.gaugeKind === null ? html`<div class="row">${which}</div>` : html`<gh-gauge-choice .kind=${characteristic.gaugeKind} @gauge-chosen=${this.#chooseGauge}>${which}<gh-serial-gauge .reads=${this.gauge.card} ?hears=${this.refusal === null && this.asking === null} @gauge-read=${({ detail }: CustomEvent<{ value: number }>) => this.#take(at, characteristic, ordinal, figures, detail.value)}></gh-serial-gauge><gh-risk-key .subject=${subject} gate=${at.gate.id} .characteristic=${characteristic} .gauge=${this.gauge.card} .values=${work.readings.flatMap(({ value }) => (typeof value === 'number' ? [value] : []))}></gh-risk-key></gh-gauge-choice>`}
         ${figures.length === 0 ? nothing : html`<div class="row"><gh-button @click=${() => (this.noted = null)}>${words.measure.input.again}</gh-button>
           ${input?.what === 'waterTemperature' ? this.#sameWater(at, characteristic, ordinal, figures) : nothing}</div>`}
       </div>

@@ -50,14 +50,14 @@ function detailOf(work: CharacteristicWork): ResultDetail {
     case 'skipped': return { by: 'skipped', clearance: basis.clearance, oneIn: basis.oneIn, lots: basis.lots };
     case 'variables': {
       const values = numbers(work);
-      const limits = judgedLimits(measuredOf(characteristic), uncertaintyOf(work));
+      const limits = limitsOf(work);
       const judged = judgeVariables({ values, plan: basis.plan, ...(limits.acceptLower === null ? {} : { lower: limits.acceptLower }), ...(limits.acceptUpper === null ? {} : { upper: limits.acceptUpper }) });
       const outside = outsideOf(values, limits);
       return { by: 'variables', plan: basis.plan, judged, summary: summaryOf(values), limits, outside, normality: normality(values), attributes: asAttributes(basis.plan, outside, judged.accepted) };
     }
     case 'limits': {
       const values = numbers(work);
-      const limits = judgedLimits(measuredOf(characteristic), uncertaintyOf(work));
+      const limits = limitsOf(work);
       return { by: 'limits', accept: basis.accept, summary: summaryOf(values), limits, outside: outsideOf(values, limits) };
     }
     case 'everyPiece': {
@@ -95,11 +95,12 @@ function isAccepted(detail: ResultDetail, characteristic: Characteristic): boole
 function numbers(work: CharacteristicWork): number[] {
   return [...work.readings].sort((a, b) => a.ordinal - b.ordinal).map(({ value }) => (typeof value === 'number' ? value : broken('a measured reading is not a number')));
 }
-/** Largest among the gauges used. A value worked out from readings has none: the gauge's is that of a length, not of the value. */
-function uncertaintyOf(work: CharacteristicWork): number {
-  const { characteristic } = work.demand;
-  if (characteristic.kind === 'measured' && characteristic.entry.how !== 'direct') return 0;
-  return work.readings.reduce((most, { gauge }) => Math.max(most, gauge?.expandedUncertainty ?? 0), 0);
+/** Limits as judged with the largest uncertainty among the gauges used. A value worked out from readings has none: the gauge's is that of a length, not of the value. */
+function limitsOf({ demand: { characteristic }, readings }: CharacteristicWork): JudgedLimits {
+  const measured = measuredOf(characteristic);
+  const gauges = measured.entry.how === 'direct' ? readings.flatMap(({ gauge }) => gauge ?? []) : [];
+  const coarsest = gauges.reduce<(typeof gauges)[number] | null>((most, gauge) => (most === null || gauge.expandedUncertainty > most.expandedUncertainty ? gauge : most), null);
+  return { ...judgedLimits(measured, coarsest?.expandedUncertainty ?? 0), ...(coarsest?.coverageFactor === undefined ? {} : { coverageFactor: coarsest.coverageFactor }) };
 }
 function measuredOf(characteristic: Characteristic): Measured {
   return characteristic.kind === 'measured' ? characteristic : broken(`${characteristic.id} is not measured`);

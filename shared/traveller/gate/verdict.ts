@@ -16,6 +16,8 @@ export interface JudgedLimits {
   readonly acceptUpper: number | null;
   /** Expanded uncertainty used, largest among the gauges, in the value's unit; 0 without one and for a value that is worked out. */
   readonly uncertainty: number;
+  /** Coverage factor k of it; 2 where absent. */
+  readonly coverageFactor?: number;
 }
 
 export interface ClassResult { readonly class: FindingClass; readonly plan: LotPlan; readonly found: number; /** Found in pieces beyond this class's n: kept, not counted. */ readonly beyond: number; /** `undecided`: another class rejected the lot first, or a correction took away what had decided. */ readonly outcome: 'accepted' | 'acceptedInGap' | 'rejected' | 'undecided';

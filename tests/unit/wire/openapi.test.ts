@@ -48,6 +48,7 @@ get /api/tables
 get /api/charts
 get /api/charts/lots
 get /api/cautions
+get /api/process
 get /api/gauges/{id}/uses
 get /api/gauges/{id}/recalls/{recall}
 get /api/gauges/{id}/recalls/{recall}/readings
