@@ -132,6 +132,7 @@ test('what a gauge sends that is no clear reading is told and not taken, by wire
   await openTheLot(kiosk);
   await kiosk.tap(kiosk.page.getByRole('button', { name: 'Serial port' }));
   await kiosk.tap(kiosk.page.getByRole('button', { name: 'Choose the port' }));
+  await expect(kiosk.page.locator('gh-sheet[open]')).toContainText('Each line the gauge sends is taken as a reading');
   await kiosk.tap(kiosk.page.getByRole('button', { name: 'Done' }));
   await port.send('01A+00.4999 in\r');
   await expect(kiosk.page.locator('gh-sheet[open]')).toContainText('It sent “01A+00.4999 in”. Nothing was taken.');
