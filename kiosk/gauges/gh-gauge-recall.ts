@@ -6,7 +6,7 @@ import type { RecallRow, RecallView } from '../../shared/wire/gauge-views.ts';
 import { askedNotice } from '../desk/asked-notice.ts';
 import { Asked } from '../desk/asked.ts';
 import { deskStyles } from '../desk/desk-styles.ts';
-import { showFigure, showMoment } from '../desk/show.ts';
+import { showDay, showFigure, showMoment } from '../desk/show.ts';
 import { SortedTable, type DeskRow } from '../desk/sorted-table.ts';
 import { deskWords, labels } from '../desk/words.ts';
 import { Follow, link } from '../link/index.ts';
@@ -81,7 +81,7 @@ function rowOf({ stream, kind, id, title, readings, through, firstAt, lastAt, st
   return {
     key: stream, href: travellerPath(kind, id),
     texts: { id: `${id} ${title}`, kind: labels.subjectKinds[kind], readings: counted, through: through === null ? words.itself : through.slice(through.indexOf(':') + 1), first: firstAt, standing: words.standings[standing], here: where, certificate: certificate ?? deskWords.none, shipped: shipped.map(({ order, consignee }) => `${order}, ${consignee}`).join('; ') },
-    shown: { id, first: words.span(showMoment(firstAt), showMoment(lastAt)) },
+    shown: { id, first: words.span(showDay(firstAt.slice(0, 10)), showDay(lastAt.slice(0, 10))) },
   };
 }
 

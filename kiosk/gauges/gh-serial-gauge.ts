@@ -60,7 +60,7 @@ export class GhSerialGauge extends LitElement {
   #settings(port: SerialState) {
     const { settings } = this;
     const list = <K extends keyof SerialSettings>(key: K, label: string, values: readonly SerialSettings[K][], text: (value: SerialSettings[K]) => string) =>
-      html`<h3>${label}</h3><gh-select-list columns="4" label=${label} .value=${String(settings[key])} .options=${values.map((value) => ({ value: String(value), text: text(value) }))}
+      html`<gh-select-list columns="4" label=${label} .value=${String(settings[key])} .options=${values.map((value) => ({ value: String(value), text: text(value) }))}
         @option-chosen=${({ detail }: CustomEvent<{ value: string }>) => (this.settings = { ...settings, [key]: values.find((each) => String(each) === detail.value) ?? settings[key] })}></gh-select-list>`;
     return html`<div class="settings"><p role="status"><gh-state-mark state=${marks[port]} word=${words.states[port]}></gh-state-mark></p><p>${words.told[port]}</p>
       ${port === 'none' ? nothing : html`

@@ -157,7 +157,8 @@ export class GhKeypad extends LitElement {
     const { key } = event;
     if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return;
     const onKey = event.composedPath()[0] instanceof HTMLButtonElement;
-    if (onKey && (key === ' ' || (key === 'Enter' && !this.#run.isFresh(event.timeStamp)))) return;
+    // A person's blank or Enter presses the key that has the focus; a device's belongs to what it types.
+    if (onKey && (key === ' ' || key === 'Enter') && !this.#run.isFresh(event.timeStamp)) return;
     const typed = key.length === 1;
     if (!typed && key !== 'Enter' && key !== 'Backspace' && key !== 'Delete') return;
     const wasFresh = this.#run.isFresh(event.timeStamp);
