@@ -1,7 +1,9 @@
 import { rmSync } from 'node:fs';
 import { makeHistory } from '../demo-data/history.ts';
 import { KEEPER, PEOPLE } from '../demo-data/people.ts';
+import { PRETEND_PRESS, pretendWeightG } from '../demo-data/pretend-press.ts';
 import { hashPin } from './people/pin-hash.ts';
+import { startDemoPress } from './demo-press.ts';
 import { startServer } from './start-server.ts';
 import type { RunningServer } from './start-server.ts';
 import { endWith, stopOnSignal } from './stop-on-signal.ts';
@@ -30,7 +32,11 @@ async function open(): Promise<RunningServer> {
 }
 
 let server = await open().catch(endWith);
-stopOnSignal(() => server.close());
+let press: { stop(): void } | null = null;
+stopOnSignal(() => {
+  press?.stop();
+  return server.close();
+});
 if (process.argv.includes('--new')) {
   await server.close();
   rmSync(folder, { recursive: true, force: true });
@@ -40,6 +46,7 @@ if ((await server.journal.versionOf('plant:plant')) === 0) {
   console.log('Making six weeks of an invented plant …');
   console.log(`${await fill(server)} slips written to ${folder}.`);
 }
+press = startDemoPress(server, { id: PRETEND_PRESS, weightG: pretendWeightG });
 console.log(`
 Gatehand, demo plant (everything in it is invented):  ${server.url}
 
@@ -50,5 +57,7 @@ Try first:
   1. Sign on as I-301 at "Final visual 1" and touch the lot that waits there: it is on tightened, and the sheet says why.
   2. Sign on as Q-401 at "Quality desk": a lot is on hold at final visual. Decide what becomes of it.
   3. Sign on as R-501 and release the lot that has passed every gate; then as P-601 pack it, print a label, read it back.
+  4. Sign on as I-301 at "Press 2" and open the presses: Press 3 is weighing, and after some minutes it drifts and says at which piece it will be too far.
+  5. Sign on as Q-401: type a designation such as VNMG160408 at the plans desk; look at a furnace charge's map, a control chart, a gauge study.
 
 Stop with Ctrl+C. What you did stays in ${folder}; "npm run demo -- --new" begins anew.`);

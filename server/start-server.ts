@@ -54,6 +54,7 @@ export interface RunningServer {
   readonly url: string;
   readonly door: Door;
   readonly journal: SqliteJournal;
+  readonly feeds: PressFeeds;
   /** Finishes what was entered, then stops. */
   close(): Promise<void>;
 }
@@ -109,7 +110,7 @@ async function serve(journal: SqliteJournal, log: Logger, { port, host, trustPro
   const url = `http://${host === '0.0.0.0' || host === '::' ? 'localhost' : host}:${taken}`;
   log.info({ url }, 'the plant is open');
   return {
-    url, door, journal,
+    url, door, journal, feeds,
     async close() {
       checkpoints.stop();
       clock.stop();
