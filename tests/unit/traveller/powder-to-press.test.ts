@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Batch, InspectionPlan, Measured, SlipBody } from '../../../shared/traveller/index.ts';
-import { remainingKg, sinteredSizes } from '../../../shared/traveller/index.ts';
+import { evolve, remainingKg, sinteredSizes } from '../../../shared/traveller/index.ts';
+import { withPressLimits } from '../../../shared/traveller/gate/press-limits.ts';
 import { PLANS } from '../../../demo-data/plans.ts';
 import { CREW, littlePlant, openLot, releasedBatch, workThrough } from '../../property/traveller/little-plant.ts';
 import type { LittlePlant } from '../../property/traveller/little-plant.ts';
@@ -195,5 +196,25 @@ describe('a factor corrected by the lab', () => {
     decideHold(plant, 'batch:P1', { kind: 'retest' });
     workThrough(plant, 'batch:P1', 'powder-lab', { density: 14.7 });
     expect([plant.lot('A1').press.sinteredDensityGPerCm3.toFixed(2), standing(plant, 'lot:A1')]).toEqual(['14.70', []]);
+  });
+});
+
+describe('slips of before shrinkage had a direction and powder was booked', () => {
+  const at = { at: '2026-03-02T06:00:00.000Z', by: 'L-201', bench: 'Lab' };
+  const route = [{ id: 'powder-lab', name: 'Powder lab', workedOn: 'batch' as const, bench: 'Lab' }];
+  it('fold as ever: nothing blended, nothing booked, shrinkage even, the target as it was written', () => {
+    const thread: readonly SlipBody[] = [
+      { type: 'batchOpened', batch: 'P9', grade: { id: 'G', name: 'Grade' }, plan: 'POWDER', planVersion: 1, route, barrels: 12, kgPerBarrel: 100, rawLots: [], demo: true },
+      { type: 'batchReleased', factors: { linearShrinkagePercent: 18, sinteredDensityGPerCm3: 14.65, binderPercent: 2 }, signature: { badge: 'L-201', name: 'Lab', role: 'lab', at: at.at, meaning: 'powderReleasedBy' } },
+      { type: 'batchUsed', lot: 'A9' },
+    ];
+    const state = thread.reduce<ReturnType<typeof evolve> | null>((before, body, index) => evolve(before, { ...at, stream: 'batch:P9', version: index + 1, body }), null);
+    expect(state).toMatchObject({ blendedFrom: [], blendedInto: [], lotsKg: 0, lots: ['A9'], released: { factors: { linearShrinkagePercent: 18, sinteredDensityGPerCm3: 14.65, binderPercent: 2 } } });
+    const press = { weightG: 9.881, greenThicknessMm: 5.805, linearShrinkagePercent: 18, sinteredDensityGPerCm3: 14.65, binderPercent: 2, fromBatch: 'P9' };
+    const product = { id: 'P', designation: 'CNMG 12 04 08', name: 'Insert', grade: 'G', layer: null, marking: 'P', piecesPerBox: 10, itemCode: 'P' };
+    const lot = evolve(null, { ...at, stream: 'lot:A9', version: 1, body: { type: 'lotOpened', lot: 'A9', product, plan: 'R', planVersion: 1, route, batch: 'P9', quantity: 100, trayCapacity: 60, order: null, press, splitFrom: null, demo: true } });
+    expect(lot).toMatchObject({ press, pressOutdated: null });
+    const weight = withPressLimits(length({ id: 'weight', unit: 'g', lower: null, upper: null, target: null, pressTolerancePercent: 0.5 }), press);
+    expect(weight.kind === 'measured' && [weight.lower, weight.target, weight.upper]).toEqual([9.832, 9.881, 9.93]);
   });
 });
