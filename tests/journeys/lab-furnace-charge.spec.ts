@@ -138,6 +138,7 @@ test('a log outside its programme’s limits is drawn, and a yes to it asks for 
   await expect(kiosk.page.getByText('This file is no furnace log: line 3, column 2: “n/a” is no number.')).toBeVisible();
   await attachLog(kiosk, 'F26-923', true);
   await expect(kiosk.page.getByText(/^too cold: Sintering, minute 615 to 622: down to 1,390\.\d °C, at least 1,402 °C, for 7 min/)).toBeVisible();
+  await kiosk.page.locator('gh-log-chart').scrollIntoViewIfNeeded();
   await kiosk.picture('lab-furnace-charge-7');
   await kiosk.accessibleInEveryTheme();
   await kiosk.tap(kiosk.page.getByRole('button', { name: 'Yes, confirmed' }));
@@ -148,6 +149,7 @@ test('a log outside its programme’s limits is drawn, and a yes to it asks for 
   await expect(demand(kiosk)).toContainText('Sintered density');
   await kiosk.page.goto('/traveller/furnace/F26-923');
   await expect(kiosk.page.getByRole('heading', { name: 'Furnace log' })).toBeVisible();
+  await kiosk.page.locator('gh-log-chart').scrollIntoViewIfNeeded();
   await kiosk.picture('lab-furnace-charge-8');
   await kiosk.accessibleInEveryTheme();
 });

@@ -1,4 +1,4 @@
-import { FINDING_CLASSES, POWDER_FACTORS, takesPressLimits, type Characteristic, type Counted, type Measured, type NonconformityKind, type SubjectKind } from '../../../shared/traveller/index.ts';
+import { FINDING_CLASSES, POWDER_FACTORS, takesPressLimits, type Characteristic, type Confirmed, type Counted, type Measured, type NonconformityKind, type SubjectKind } from '../../../shared/traveller/index.ts';
 import { planWritingWords } from '../../../shared/words/plan-writing.en.ts';
 import { labels } from '../../desk/words.ts';
 import { choiceField, linesField, maybeNumberField, numberField, textField, wholeField, within, yesNoField, type EditField } from './edit-field.ts';
@@ -52,8 +52,16 @@ function limitFields(characteristic: Characteristic, subject: SubjectKind): read
       choiceField('worstAccepted', words.worstAccepted, 'choice', characteristic.worstAccepted, [...new Set([...characteristic.scale, characteristic.worstAccepted])].map((rating) => ({ value: rating, text: rating })), (worstAccepted) => ({ ...characteristic, worstAccepted })),
       referenceField(characteristic),
     ];
-    case 'confirmed': return [textField('statement', words.statement, characteristic.statement, (statement) => ({ ...characteristic, statement }), { most: 200, hint: words.statementHint })];
+    case 'confirmed': return [
+      textField('statement', words.statement, characteristic.statement, (statement) => ({ ...characteristic, statement }), { most: 200, hint: words.statementHint }),
+      ...(subject === 'furnace' ? [yesNoField<Characteristic>('backedBy', words.backedBy, characteristic.backedBy === 'furnaceLog', words.byLog, words.byWord, (byLog) => backed(characteristic, byLog))] : []),
+    ];
   }
+}
+
+/** A statement that the furnace log bears out, or that rests on the person's word alone. */
+function backed({ backedBy: _, ...word }: Confirmed, byLog: boolean): Confirmed {
+  return byLog ? { ...word, backedBy: 'furnaceLog' } : word;
 }
 
 function measuredFields(measured: Measured, subject: SubjectKind): readonly EditField<Characteristic>[] {
