@@ -16,13 +16,15 @@ export type ChartConstants = {
 
 /**
  * c4 = E(s)/σ of a normal sample = √(2/(n − 1))·Γ(n/2)/Γ((n − 1)/2).
- * @param n values in a sample, 2 … 10 000
+ * @param n values in a sample, 2 … 10⁹: a lot weighed piece by piece is one sample
  * @throws OutsideDomain outside that range
- * @see NIST/SEMATECH e-Handbook 6.3.2 (from memory)
+ * @see NIST/SEMATECH e-Handbook 6.3.2 (from memory); from n 1000 on ln c4 = −1/(8x) + 1/(192x³) with x = (n − 1)/2, the next term of the series of
+ *   ln Γ(x + ½) − ln Γ(x) being below 1e-16 (Abramowitz & Stegun 6.1.40, derived): the difference of two large logarithms would lose digits there
  * @example c4(2) // √(2/π)
  */
 export function c4(n: number): number {
-  requireWhole('n', n, 2, 10_000);
+  requireWhole('n', n, 2, 1e9);
+  if (n >= 1000) return Math.exp(-0.25 / (n - 1) + 1 / (24 * (n - 1) ** 3));
   return Math.sqrt(2 / (n - 1)) * Math.exp(logGamma(n / 2) - logGamma((n - 1) / 2));
 }
 

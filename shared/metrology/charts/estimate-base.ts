@@ -1,7 +1,7 @@
 import { OutsideDomain } from '../../ground/outside-domain.ts';
 import type { ChartBase, CountedPoint, MeasuredChart, MeasuredPoint } from './chart-spec.ts';
 import { c4 } from './chart-constants.ts';
-import { rangeMoments } from './range-moments.ts';
+import { MOST_RANGE_VALUES, rangeMoments } from './range-moments.ts';
 
 /** Fewest lots limits may rest on: our own floor. Twenty to twenty-five are common practice (from memory). */
 export const LEAST_BASE_LOTS = 8;
@@ -37,7 +37,7 @@ function withinLots(spec: MeasuredChart, lots: readonly MeasuredPoint[]): { read
   let [sum, weights] = [0, 0];
   for (const { n, s, range } of lots) {
     const seen = spec.kind === 'meanAndRange' ? range : s;
-    if (n < 2 || seen === null) continue;
+    if (n < 2 || seen === null || (spec.kind === 'meanAndRange' && n > MOST_RANGE_VALUES)) continue;
     const { estimate, weight } = spec.kind === 'meanAndRange' ? byRange(n, seen) : byS(n, seen);
     [sum, weights] = [sum + weight * estimate, weights + weight];
   }

@@ -4,7 +4,7 @@ import type { ChartLine, LinePoint } from './chart-line.ts';
 import type { ChartBase, MeasuredChart, MeasuredPoint } from './chart-spec.ts';
 import { requireChartBase, requireChartSpec } from './chart-spec.ts';
 import { MOVING_D2 } from './estimate-base.ts';
-import { rangeMoments } from './range-moments.ts';
+import { MOST_RANGE_VALUES, rangeMoments } from './range-moments.ts';
 
 /** d3 of two values, √(2 − 4/π). */
 const MOVING_D3 = Math.sqrt(2 - 4 / Math.PI);
@@ -14,6 +14,7 @@ const MOVING_D3 = Math.sqrt(2 - 4 / Math.PI);
  * mean: centre ± 3σ/√n. s: c4σ, limits B5σ and B6σ. range: d2σ, D1σ and D2σ. individuals: centre ± 3σ (which is E2 times the mean moving
  * range); moving range: d2σ, up to (d2 + 3d3)σ. ewma: z = λx + (1 − λ)z, started at the centre, its exact variance v = λ²σᵢ² + (1 − λ)²v, which for one σ
  * is σ²·λ/(2 − λ)·(1 − (1 − λ)^2i). cusum: C = max(0, C ± (x − centre)/σᵢ − k), limit h.
+ * A lot of more values than a range is charted of has its mean only.
  * @param starts places (counted from 0) where sums and moving ranges begin anew, for instance after a cause was removed
  * @throws OutsideDomain for a base or constants the chart cannot be drawn with
  * @see ISO 7870-2; NIST/SEMATECH e-Handbook 6.3.2.1 … 6.3.2.4 (numbers checked in tests/reference/charts.test.ts); EWMA variance: Lucas & Saccucci,
@@ -50,7 +51,7 @@ function spreadLine(name: 's' | 'range', points: readonly MeasuredPoint[], sigma
     name,
     points: points.flatMap((point, at): LinePoint[] => {
       const value = name === 's' ? point.s : point.range;
-      if (value === null || point.n < 2) return [];
+      if (value === null || point.n < 2 || (name === 'range' && point.n > MOST_RANGE_VALUES)) return [];
       const { mean, sd } = momentsOf(name, point.n);
       return [{ at, value, centre: mean * sigma, lower: Math.max(0, mean - 3 * sd) * sigma, upper: (mean + 3 * sd) * sigma, sigma: null }];
     }),

@@ -4,6 +4,9 @@ import { normalBelow } from '../../sampling/chance/index.ts';
 /** Mean d2 and standard deviation d3 of the range of n values of a standard normal variable. */
 export type RangeMoments = { readonly d2: number; readonly d3: number };
 
+/** Largest sample whose range is charted; of more values s tells everything better. */
+export const MOST_RANGE_VALUES = 1000;
+
 /**
  * d2 and d3 by quadrature of the exact distribution of the range.
  * d2 = ∫ 1 − Φⁿ − (1 − Φ)ⁿ dx; F(w) = n ∫ φ(x)·(Φ(x + w) − Φ(x))ⁿ⁻¹ dx; E W² = 2 ∫ w·(1 − F(w)) dw with w = e^u. Every integrand is smooth and falls
@@ -15,7 +18,7 @@ export type RangeMoments = { readonly d2: number; readonly d3: number };
  * @example rangeMoments(2) // d2 = 2/√π, d3 = √(2 − 4/π)
  */
 export function rangeMoments(n: number): RangeMoments {
-  requireWhole('n', n, 2, 1000);
+  requireWhole('n', n, 2, MOST_RANGE_VALUES);
   const known = reckoned.get(n) ?? reckon(n);
   reckoned.set(n, known);
   return known;

@@ -1,11 +1,11 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { chartedCapability, drawnChart, possibleDispositions, standingHolds } from '../../../shared/traveller/index.ts';
 import type { ChartCard } from '../../../shared/traveller/index.ts';
-import { CREW, littlePlant, releasedBatch } from '../../property/traveller/little-plant.ts';
+import { CREW, littlePlant, openLot, releasedBatch } from '../../property/traveller/little-plant.ts';
 import type { LittlePlant } from '../../property/traveller/little-plant.ts';
 import { CHART, charts, chartOf, define, freezing, MEAN_AND_S, measure, measuringPlant, steadyLots } from '../../property/traveller/charted.ts';
 import { at, byAql, count, counting, done, found, opened } from '../../property/traveller/counting.ts';
-import { checkFurnace, decideHold, gateRecord, standing, twoInTheFurnace } from '../../property/traveller/on-the-way.ts';
+import { checkFurnace, decideHold, gateRecord, length, routeWith, standing, twoInTheFurnace } from '../../property/traveller/on-the-way.ts';
 
 const HOLDING: ChartCard = { ...MEAN_AND_S, mayHold: true };
 let plant: LittlePlant;
@@ -180,4 +180,18 @@ describe('capability of what is charted', () => {
     expect(typeof figures === 'string' ? figures : figures.values).toBe(24);
     expect(chartedCapability([], 0.95)).toMatchObject({ figures: 'tooFew', counted: null });
   });
+});
+
+it.each(['meanAndS', 'meanAndRange'] as const)('a lot of 12 000 pieces weighed one by one has its verdict and its point on a chart %s', (kind) => {
+  const big = littlePlant(routeWith(length({ gaugeKind: 'balance', unit: 'g', sampling: { rule: 'everyPiece', ejectAtMostPercent: 2 } })));
+  releasedBatch(big);
+  define(big, { ...MEAN_AND_S, spec: { kind } });
+  big.must({ type: 'freezeChartLimits', chart: CHART, key: kind, lots: [], given: { centre: 10.5, sigma: 0.004 }, reason: 'steady' }, CREW[2]);
+  openLot(big, 'A1', 12_000);
+  big.must({ type: 'openGate', subject: 'lot:A1', gate: 'own' });
+  const values = Array.from({ length: 12_000 }, (_, at) => 10.5 + (at % 2 === 0 ? 0.004 : -0.004));
+  big.must({ type: 'takeWeights', subject: 'lot:A1', gate: 'own', characteristic: 'length', fromPiece: 1, values, gauge: 'BAL-21' });
+  expect(big.lot('A1').gates.at(-1)?.status).toBe('accepted');
+  const drawn = drawnChart(charts(big), chartOf(big, kind));
+  expect(typeof drawn === 'string' ? drawn : drawn.lines.map(({ name, points }) => [name, points.length])).toEqual([['mean', 1], kind === 'meanAndS' ? ['s', 1] : ['range', 0]]);
 });
