@@ -86,7 +86,8 @@ function isAccepted(detail: ResultDetail, characteristic: Characteristic): boole
     case 'variables': return detail.judged.accepted;
     case 'limits': return detail.accept === 'each' ? detail.outside === 0 : within(detail.summary.mean, detail.limits);
     case 'everyPiece': return detail.outside < detail.summary.n && detail.outside * 100 <= detail.ejectAtMostPercent * detail.summary.n;
-    case 'interval': return detail.found === 0;
+    // Looks may all have been missed: what nobody looked at is not accepted.
+    case 'interval': return detail.found === 0 && detail.looks > 0;
     case 'grade': return characteristic.kind === 'graded' && characteristic.scale.indexOf(detail.worst) <= characteristic.scale.indexOf(detail.worstAccepted);
     case 'once': return detail.confirmed;
   }

@@ -166,11 +166,20 @@ describe('looks under a press’s feed', () => {
     plant.wait(31);
     expect(clock()).toEqual([]);
   });
-  it('with a grace: missed when it is over, and with the last one the verdict falls', () => {
+  it('with a grace: missed when it is over, and with the last one the verdict falls; where nobody looked at all it is no acceptance', () => {
     atPress(routeWith(weight(), looks({ everyPieces: 100, graceMinutes: 10 })), 100);
     plant.own(feed(1, steady(100)));
     plant.wait(11);
-    expect(types(plant.own({ type: 'callLooks', subject: 'lot:A1', gate: 'own' }))).toEqual(['lookMissed', 'verdictGiven']);
-    expect(told('verdictGiven').at(-1)?.verdict.workers).toEqual([]);
+    expect(types(plant.own({ type: 'callLooks', subject: 'lot:A1', gate: 'own' }))).toEqual(['lookMissed', 'verdictGiven', 'held']);
+    expect(told('verdictGiven').at(-1)?.verdict).toMatchObject({ accepted: false, workers: [], results: [{ accepted: true }, { accepted: false, detail: { looks: 0, found: 0, missed: [{ look: 1, piece: 100 }] } }] });
+  });
+  it('with one look taken and found clean the lot is accepted, and the one that was missed is named', () => {
+    atPress(routeWith(weight(), looks({ everyPieces: 100, graceMinutes: 10 })), 200);
+    plant.own(feed(1, steady(100)));
+    plant.must({ type: 'takeLook', subject: 'lot:A1', gate: 'own', characteristic: 'looks', look: 1, found: 0 }, CREW[1]);
+    plant.own(feed(101, steady(100)));
+    plant.wait(11);
+    plant.own({ type: 'callLooks', subject: 'lot:A1', gate: 'own' });
+    expect(told('verdictGiven').at(-1)?.verdict).toMatchObject({ accepted: true, results: [{}, { detail: { looks: 1, missed: [{ look: 2, piece: 200 }] } }] });
   });
 });
