@@ -1,7 +1,7 @@
 import type { Database } from 'better-sqlite3';
 
 /** Raised when a table or what fills it changes: the tables are then filled again from the journal at the next start. */
-export const readModelVersion = 9;
+export const readModelVersion = 10;
 
 // Genealogy goes by whole numbers: walking a million edges by them takes two thirds of the time it takes by text.
 const tables = `

@@ -199,7 +199,7 @@ function correctReading(pen: Pen, subject: Subject, gate: GateRecord, work: Char
   const measuredAgain = command.gauge !== undefined;
   const gauge = measuredAgain ? gaugeAtHand(pen, command.gauge) : reading.gauge === null ? null : gaugeAtHand(pen, reading.gauge.id);
   // A slip of the pen is mended by what the gauge showed then; what a gauge showed that is known to be bad mends nothing.
-  if (!measuredAgain && gauge !== null) requireTrusted(gauge);
+  if (!measuredAgain && gauge !== null) requireTrusted(gauge, reading.at);
   const used = measuredAgain && characteristic.kind === 'measured' ? gaugeUsed(characteristic, gauge, takenAt(pen)) : undefined;
   const to = readValue(characteristic, command, gauge);
   logBehind(subject, characteristic, to, command.reason);

@@ -1,4 +1,4 @@
-import { dueAt } from '../gauge/gauge.ts';
+import { doubtedBy, dueAt } from '../gauge/gauge.ts';
 import { isWholeSteps } from '../gauge/steps.ts';
 import type { GaugeState } from '../known.ts';
 import { refuse } from '../pen.ts';
@@ -63,10 +63,16 @@ export function requireAsShown(name: string, value: number, gauge: GaugeState | 
   if (gauge !== null && Number.isFinite(value) && !isWholeSteps(value, gauge.card.resolution)) refuse({ code: 'valueImpossible', characteristic: name, value, why: 'finerThanGauge', detail: `${gauge.card.resolution} ${gauge.card.unit}` });
 }
 
-/** Refuses a gauge that is known to be bad now, whenever the reading was taken: nobody would rely on it any more. */
-export function requireTrusted({ card, withdrawn, outOfTolerance }: GaugeState): void {
+/**
+ * Refuses a gauge that is known to be bad now, whenever the reading was taken, and one that was bad when it was: nobody would rely on either,
+ * however late the network brought the reading.
+ * @param at when the reading was taken at the bench
+ */
+export function requireTrusted(gauge: GaugeState, at: string): void {
+  const { card, withdrawn, outOfTolerance } = gauge;
   if (withdrawn !== null) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'withdrawn', detail: withdrawn });
-  if (outOfTolerance !== null) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'outOfTolerance', detail: outOfTolerance });
+  const recall = outOfTolerance ?? doubtedBy(gauge, at)?.id;
+  if (recall !== undefined) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'outOfTolerance', detail: recall });
 }
 
 /**
@@ -79,7 +85,7 @@ export function gaugeUsed(characteristic: Measured, gauge: GaugeState | null, at
     return undefined;
   }
   const { card } = gauge;
-  requireTrusted(gauge);
+  requireTrusted(gauge, at);
   const due = dueAt(gauge, at);
   if (due < at.slice(0, 10)) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'overdue', detail: due });
   if (characteristic.gaugeKind !== null && card.gaugeKind !== characteristic.gaugeKind) refuse({ code: 'gaugeCannotCount', gauge: card.id, why: 'wrongKind', detail: characteristic.gaugeKind });

@@ -15,7 +15,7 @@ export function evolveGauge(gauge: GaugeState | null, { body, stream, version, a
       const card = { ...gauge.card, calibrationDue, expandedUncertainty, certificate, ...(coverageFactor === undefined ? {} : { coverageFactor }) };
       const calibrated = { ...next, card, withdrawn: null, dueDays: [...gauge.dueDays, { from: at, due: calibrationDue }] };
       // Found bad: the recall that follows says so. What it was before adjusting is no good check.
-      return asFound !== undefined && !isWithinAllowed(asFound.error, asFound.allowedError) ? calibrated : { ...calibrated, outOfTolerance: null, lastGood: { at, by: 'calibration' } };
+      return asFound !== undefined && !isWithinAllowed(asFound.error, asFound.allowedError) ? calibrated : { ...calibrated, outOfTolerance: null, lastGood: { at, by: 'calibration' }, recalls: gauge.recalls.map((recall) => (recall.id === gauge.outOfTolerance ? { ...recall, liftedAt: at } : recall)) };
     }
     case 'gaugeChecked': return body.passed ? { ...next, lastGood: { at, by: 'check' } } : next;
     case 'gaugeLineChanged': return { ...next, card: { ...gauge.card, line: body.line } };

@@ -10,6 +10,8 @@ export interface Recall {
   readonly since: string | null;
   readonly error: number;
   readonly allowedError: number;
+  /** When a calibration found the gauge good again; absent while none has. */
+  readonly liftedAt?: string;
   readonly held: readonly HeldForRecall[];
   readonly closed: null | { readonly at: string; readonly by: string; readonly reason: string };
 }
@@ -50,4 +52,9 @@ export function errorFound(found: number, nominal: number): number {
 /** The last day of use that was in force at a moment; the first known one for a moment before it. */
 export function dueAt({ card, dueDays }: Pick<GaugeState, 'card' | 'dueDays'>, at: string): string {
   return (dueDays.findLast(({ from }) => from <= at) ?? dueDays[0])?.due ?? card.calibrationDue;
+}
+
+/** The recall that puts a reading of this moment in doubt: taken after the last good check before it, and before a calibration found the gauge good again. Null where none does. */
+export function doubtedBy({ recalls }: Pick<GaugeState, 'recalls'>, at: string): Recall | null {
+  return recalls.find(({ since, liftedAt }) => (since === null || at >= since) && (liftedAt === undefined || at < liftedAt)) ?? null;
 }

@@ -1,3 +1,4 @@
+import { takenAt } from '../gate/decide-gate.ts';
 import { requireTrusted } from '../gate/read-value.ts';
 import { dueAt } from '../gauge/gauge.ts';
 import type { GaugeState } from '../known.ts';
@@ -54,7 +55,7 @@ function openStudy(pen: Pen, command: OpenStudy): void {
 
 /** A study judges a gauge in the state it is used in: an overdue, withdrawn or bad one gives no reading. */
 function requireFit(gauge: GaugeState, at: string): void {
-  requireTrusted(gauge);
+  requireTrusted(gauge, at);
   const due = dueAt(gauge, at);
   if (due < at.slice(0, 10)) refuse({ code: 'gaugeCannotCount', gauge: gauge.card.id, why: 'overdue', detail: due });
 }
@@ -62,7 +63,7 @@ function requireFit(gauge: GaugeState, at: string): void {
 function takeReading(pen: Pen, study: Study, command: TakeStudyReading): void {
   const { badge } = pen.stamp.by;
   if (!study.people.some((person) => person.badge === badge)) refuse({ code: 'notInStudy', study: study.id, badge });
-  requireFit(pen.find(streamName('gauge', study.gauge), 'gauge', 'gauge'), pen.stamp.at);
+  requireFit(pen.find(streamName('gauge', study.gauge), 'gauge', 'gauge'), takenAt(pen));
   const next = nextPlace(study, badge);
   if (next === null || next.part !== command.part) {
     const label = (part: number | undefined): string | null => study.parts.find((_, at) => at + 1 === part)?.label ?? null;

@@ -81,6 +81,15 @@ describe('a gauge study', () => {
     expect(plant.refusalOf(read(nextPart('I-301'), 4.76), INSPECTOR, { at: '2030-01-01T08:00:00Z' })).toBe('gaugeCannotCount');
   });
 
+  it('judges the gauge by when the reading was taken, however late the network brings it', () => {
+    plant.must(open, LAB);
+    const state = plant.state('gauge:MIC-11');
+    const due = state?.kind === 'gauge' ? state.card.calibrationDue : '';
+    const at = '2039-01-01T06:00:00.000Z';
+    expect(plant.refusalOf(read(nextPart('I-301'), 4.75), INSPECTOR, { at })).toBe('gaugeCannotCount');
+    expect(plant.refusalOf(read(nextPart('I-301'), 4.75), INSPECTOR, { at, takenAt: `${due}T06:00:00.000Z` })).toBe('none');
+  });
+
   it('lets whoever took a reading correct it, and an engineer withdraw it, so that it is measured again', () => {
     plant.must(open, ENGINEER);
     const part = nextPart('I-301');

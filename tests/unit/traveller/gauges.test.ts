@@ -123,6 +123,27 @@ describe('a reading that waited for the network', () => {
     expect(refusalIn(plant.ask(reading(1), CREW[1], { takenAt: second?.from ?? '' }))).toBeNull();
   });
 
+  it('taken while the gauge was in doubt does not count, though it was found good again before the reading arrived', () => {
+    const plant = lotAt();
+    const lastSlipAt = (): string => plant.slips.at(-1)?.at ?? '';
+    const later = (at: string, minutes: number): string => new Date(Date.parse(at) + minutes * 60_000).toISOString();
+    plant.must(check(10.001), CREW[1]);
+    const good = lastSlipAt();
+    plant.wait(60);
+    plant.must(reading(1), CREW[1]);
+    plant.wait(60);
+    plant.must(check(10.01), CREW[1]);
+    const bad = lastSlipAt();
+    plant.wait(60);
+    plant.must(calibration);
+    const again = lastSlipAt();
+    const outcome = (takenAt: string): unknown => refusalIn(plant.ask(reading(2), CREW[1], { takenAt }));
+    const doubted = { code: 'gaugeCannotCount', gauge: 'MIC-11', why: 'outOfTolerance', detail: 'MIC-11-R1' };
+    expect([later(good, -1), later(good, 1), later(bad, 1), later(again, 1)].map(outcome)).toEqual([null, doubted, doubted, null]);
+    expect(refusalIn(plant.ask(correction(10.6)))).toEqual(doubted);
+    expect(refusalIn(plant.ask(correction(10.6, { gauge: 'MIC-11' })))).toBeNull();
+  });
+
   it('by a gauge that was found bad or withdrawn in between does not count, whenever it was taken', () => {
     for (const [command, why] of [[check(9.9), 'outOfTolerance'], [{ type: 'withdrawGauge', gauge: 'MIC-11', reason: 'dropped' }, 'withdrawn']] as const) {
       const plant = lotAt();
