@@ -1,3 +1,4 @@
+import { isPassed } from './gate/work.ts';
 import type { Pen } from './pen.ts';
 import { refuse } from './pen.ts';
 import type { Lot, SubjectCommon } from './lot/lot.ts';
@@ -12,11 +13,15 @@ export function requireFree(subject: SubjectCommon): void {
   if (hold !== undefined) refuse({ code: 'subjectIsHeld', subject: subject.id, hold: hold.id, reason: hold.reason });
 }
 
-/** Refuses a blend one of whose parts, near or far, stands on hold. Of a part that was scrapped or returned the blend and its lots were put on hold themselves. */
+/**
+ * Refuses a blend one of whose parts, near or far, stands on hold or is under test again. Of a part that was scrapped or returned the blend and
+ * its lots were put on hold themselves.
+ */
 export function requirePowderFree(pen: Pen, batch: Batch): void {
   for (const part of ancestorsOf(pen, batch)) {
     const [hold] = standingHolds(part);
     if (hold !== undefined) refuse({ code: 'upstreamIsHeld', upstream: part.id, reason: hold.reason });
+    if (part.ended === null && !part.gates.every(isPassed)) refuse({ code: 'batchNotReleased', batch: part.id });
   }
 }
 

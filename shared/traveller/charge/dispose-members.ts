@@ -5,6 +5,7 @@ import { isOfVerdict } from '../gate/hold.ts';
 import { standingBoxes } from '../lot/lot.ts';
 import type { Pen } from '../pen.ts';
 import type { Batch } from '../powder-batch/batch.ts';
+import { lotsOfBlends, takePartsConcessions } from '../powder-batch/parts-concessions.ts';
 import { blendsOf } from '../powder-batch/lineage.ts';
 import type { Signature } from '../stamp.ts';
 import { restingOn } from './resting-on.ts';
@@ -40,6 +41,7 @@ export function disposeMembers(pen: Pen, stream: string, { cause }: Hold, dispos
     }
   }
   if (disposition.kind === 'concession' || (some?.rest.by === 'concession' && !others)) standForMembers(pen, stream, true);
+  if (source.kind === 'batch' && disposition.kind === 'concession') for (const lot of lotsOfBlends(pen, source)) takePartsConcessions(pen, lot);
 }
 
 /** What is decided about the members that stay in the charge. */

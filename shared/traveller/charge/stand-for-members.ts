@@ -7,6 +7,7 @@ import { nextHold, standsHeldAt } from '../gate/give-verdict.ts';
 import type { Verdict } from '../gate/verdict.ts';
 import { isPassed, verdictOf } from '../gate/work.ts';
 import type { Pen } from '../pen.ts';
+import { takePartsConcessions } from '../powder-batch/parts-concessions.ts';
 
 /** The verdict of all the gates of a charge or batch together; null while one that has not failed is still to be worked. */
 export function verdictOfAll(charge: Pick<Charge, 'gates'>): Verdict | null {
@@ -26,6 +27,8 @@ export function standForMembers(pen: Pen, stream: string, revised: boolean): voi
   const verdict = subject.kind === 'lot' ? null : verdictOfAll(subject);
   if (verdict === null) return;
   for (const resting of restingOn(pen, subject)) inherit(pen, subject.id, stream, resting, verdict, revised);
+  // A verdict on the blend does not undo what was conceded on a part of it.
+  if (subject.kind === 'batch' && subject.blendedFrom.length > 0) for (const { lot } of restingOn(pen, subject)) takePartsConcessions(pen, lot);
 }
 
 /** Carries a lot's revised verdict on to the parts that took the earlier one along when they were split off. */

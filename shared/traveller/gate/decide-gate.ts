@@ -14,6 +14,7 @@ import { doneSoFar, isSequential, nonconformingPieces } from './class-outcome.ts
 import { isLookDue, nextLook } from './next-look.ts';
 import { ownEnd, samplingStanding } from './sampling-standing.ts';
 import { logBehind } from '../charge/require-log.ts';
+import { lotsOfBlends } from '../powder-batch/parts-concessions.ts';
 import { restingOn } from '../charge/resting-on.ts';
 import { stateDemand } from './state-demand.ts';
 import { giveVerdict, reviseVerdict } from './give-verdict.ts';
@@ -184,10 +185,11 @@ function completeSample(pen: Pen, subject: Subject, gate: GateRecord, work: Char
   pen.write(subject.stream, { type: 'sampleCompleted', gate: gate.id, characteristic: characteristic.id, looked: command.looked, ...(decided ? {} : { goesOn: true as const }) });
 }
 
-/** A released lot's numbers stand on its certificate, also those that come from its powder or its charges: they change only after the release was withdrawn. */
+/** A released lot's numbers stand on its certificate, also those that come from its powder, the parts of a blend included, or its charges: they change only after the release was withdrawn. */
 function requireCorrectable(pen: Pen, subject: Subject, command: 'correctReading' | 'withdrawFinding', reason: string): void {
   requireReason(command, reason);
-  for (const lot of [...(subject.kind === 'lot' ? [subject] : []), ...restingOn(pen, subject).map((resting) => resting.lot)]) {
+  const ofBlends = subject.kind === 'batch' ? lotsOfBlends(pen, subject) : [];
+  for (const lot of [...(subject.kind === 'lot' ? [subject] : []), ...restingOn(pen, subject).map((resting) => resting.lot), ...ofBlends]) {
     if (lot.release !== null && lot.release.withdrawn === null) refuse({ code: 'alreadyReleased', certificate: lot.release.certificate });
   }
 }

@@ -5,16 +5,14 @@ import { remainingPieces } from '../piece-balance/piece-balance.ts';
 import type { Pen } from '../pen.ts';
 import { refuse, requireFitId, requireReason } from '../pen.ts';
 import { planInForce, routeOf } from '../plan/in-force.ts';
-import type { Batch } from '../powder-batch/batch.ts';
 import { factorsOf } from '../powder-batch/decide.ts';
-import { ancestorsOf } from '../powder-batch/lineage.ts';
+import { concessionsInForce, takeConcessionAlong, takePartsConcessions } from '../powder-batch/parts-concessions.ts';
 import { powderForPieces, remainingKg } from '../powder-batch/powder-balance.ts';
 import { requirePressLimits } from '../gate/press-limits.ts';
-import type { Signature } from '../stamp.ts';
 import { streamName } from '../stream.ts';
 import { requireFree, requirePowderFree } from '../upstream.ts';
 import type { LotOwnCommand, OpenLot, PackBox, PrintLabel, ReadLabel, RecordSort, ShipBox, SplitLot, VoidBox } from './commands.ts';
-import type { Box, Concession, Lot } from './lot.ts';
+import type { Box, Lot } from './lot.ts';
 import { moveLotToPlan } from './move-to-plan.ts';
 import { pressTargetOf } from './press-target.ts';
 import { lotProduct } from './regrade.ts';
@@ -66,20 +64,9 @@ function openLot(pen: Pen, command: OpenLot): void {
   for (const gate of plan.gates) {
     if (gate.workedOn !== 'batch') continue;
     pen.write(stream, { type: 'gateVerdictInherited', gate: gate.id, from: batch.stream, verdict, revised: false });
-    // A concession on a part of a blend is one on the blend.
-    for (const powder of [batch, ...ancestorsOf(pen, batch)]) {
-      for (const { statement, signature } of concessionsInForce(powder)) takeConcessionAlong(pen, stream, { gate: gate.id, from: powder.stream, statement, signature });
-    }
+    for (const { statement, signature } of concessionsInForce(batch)) takeConcessionAlong(pen, stream, { gate: gate.id, from: batch.stream, statement, signature });
   }
-}
-
-/** Concessions on which a gate of the subject stands now; an earlier one that a new test has overtaken is left out. */
-function concessionsInForce({ gates, concessions }: Pick<Batch, 'gates' | 'concessions'>): readonly Concession[] {
-  return concessions.filter(({ gate: at }) => gates.some(({ id, status }) => id === at && status === 'conceded'));
-}
-
-function takeConcessionAlong(pen: Pen, stream: string, { gate, from, statement, signature }: { readonly gate: string; readonly from: string; readonly statement: string; readonly signature: Signature }): void {
-  pen.write(stream, { type: 'gateReopened', gate, from, disposition: 'concession', statement, hold: null, signature });
+  takePartsConcessions(pen, pen.lot(command.lot));
 }
 
 /** True when the plant is an invented one: everything printed says so. */

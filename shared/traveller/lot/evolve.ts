@@ -97,7 +97,7 @@ function reopened(lot: Lot, slip: Slip, body: Extract<Own, { type: 'gateReopened
     holds: lot.holds.map((hold) => (hold.id === body.hold ? { ...hold, lifted: { at: slip.at, by: slip.by, disposition: conceded ? { kind: 'concession' as const, statement: body.statement ?? '' } : { kind: 'retest' as const }, reason: '' } } : hold)),
     gates: withGate(lot.gates, body.gate, (gate) => ({ ...gate, status: conceded ? 'conceded' : 'waiting', original: conceded ? gate.original : false })),
     charges: lot.charges.map((link) => (link.charge === body.from && (body.disposition === 'reSinter' || body.disposition === 'recoat') ? { ...link, current: false } : link)),
-    concessions: conceded ? [...lot.concessions, { gate: body.gate, statement: body.statement ?? '', signature: body.signature, from: body.from }] : lot.concessions,
+    concessions: conceded ? [...lot.concessions.filter(({ gate, from, statement, signature }) => gate !== body.gate || from !== body.from || statement !== body.statement || signature.at !== body.signature.at), { gate: body.gate, statement: body.statement ?? '', signature: body.signature, from: body.from }] : lot.concessions,
   };
 }
 

@@ -4,7 +4,7 @@ import type { Batch, SlipBody } from '../../../shared/traveller/index.ts';
 import { CREW, littlePlant, releasedBatch, SHORT_ROUTE, workThrough } from '../../property/traveller/little-plant.ts';
 import type { LittlePlant } from '../../property/traveller/little-plant.ts';
 import { weighBlendsOf } from '../../property/traveller/blend-plan.ts';
-import { decideHold, gateRecord, press, standing } from '../../property/traveller/on-the-way.ts';
+import { decideHold, gateRecord, passGate, press, RELEASER, standing } from '../../property/traveller/on-the-way.ts';
 
 let plant: LittlePlant;
 beforeEach(() => {
@@ -130,6 +130,31 @@ describe('what befalls a part reaches the blend', () => {
     decideHold(plant, 'batch:B1', { kind: 'clear' });
     decideHold(plant, 'lot:A1', { kind: 'clear' });
     expect(plant.refusalOf({ type: 'openGate', subject: 'lot:A1', gate: 'final-visual' })).toBe('none');
+  });
+
+  it('while it is under test again nothing is made, gone on with or released of it, near and far', () => {
+    for (const lot of ['A1', 'A2']) for (const gate of ['final-visual', 'marking']) passGate(plant, lot, gate);
+    plant.must({ type: 'correctReading', subject: 'batch:P2', gate: 'powder-lab', characteristic: 'flow', ordinal: 1, value: 60, reason: 'misread', sure: true }, CREW[0]);
+    decideHold(plant, 'batch:P2', { kind: 'retest' });
+    const stopped = { refusal: { code: 'batchNotReleased', batch: 'P2' } };
+    for (const lot of ['A1', 'A2']) expect(plant.ask({ type: 'releaseLot', lot }, RELEASER)).toEqual(stopped);
+    expect(plant.ask(lotOf('A3'))).toEqual(stopped);
+    workThrough(plant, 'batch:P2', 'powder-lab');
+    expect([plant.refusalOf({ type: 'releaseLot', lot: 'A2' }, RELEASER), plant.refusalOf(lotOf('A3'))]).toEqual(['none', 'none']);
+  });
+
+  it('a concession given later on it reaches the lots that are there, and stays when the blend is tested again', () => {
+    for (const gate of ['final-visual', 'marking']) passGate(plant, 'A2', gate);
+    plant.must({ type: 'correctReading', subject: 'batch:P2', gate: 'powder-lab', characteristic: 'flow', ordinal: 1, value: 60, reason: 'misread', sure: true }, CREW[0]);
+    decideHold(plant, 'batch:P2', { kind: 'concession', statement: 'flows slowly' });
+    const conceded = (lot: string) => [plant.lot(lot).gates[0]?.status, plant.lot(lot).concessions.map(({ statement, from }) => [statement, from])];
+    for (const lot of ['A1', 'A2']) expect(conceded(lot)).toEqual(['conceded', [['flows slowly', 'batch:P2']]]);
+    plant.must({ type: 'correctReading', subject: 'batch:B1', gate: 'powder-lab', characteristic: 'flow', ordinal: 1, value: 60, reason: 'misread', sure: true }, CREW[0]);
+    decideHold(plant, 'batch:B1', { kind: 'retest' });
+    workThrough(plant, 'batch:B1', 'powder-lab');
+    expect(conceded('A1')).toEqual(['conceded', [['flows slowly', 'batch:P2']]]);
+    plant.must({ type: 'releaseLot', lot: 'A2' }, RELEASER);
+    expect(plant.refusalOf({ type: 'correctReading', subject: 'batch:P2', gate: 'powder-lab', characteristic: 'flow', ordinal: 1, value: 30, reason: 'misread' }, CREW[0])).toBe('alreadyReleased');
   });
 
   it('a concession on it stands on the lots of the blend, for the certificate', () => {
