@@ -31,6 +31,8 @@ export class GhCorrectSheet extends LitElement {
   /** One text, or one for each figure that is read at the piece. */
   @state() private typed: readonly string[] = [];
   @state() private reason = '';
+  /** The gauge it was measured again with; empty where only the entry is mended. */
+  @state() private again = '';
   @state() private missing = false;
   @state() private busy = false;
   @state() private refusal: RefusalText | null = null;
@@ -47,6 +49,7 @@ export class GhCorrectSheet extends LitElement {
         ${refusal === null ? nothing : html`<gh-notice kind="refusal" .happened=${refusal.happened} .kept=${refusal.kept} .next=${refusal.next}></gh-notice>`}
         <p>${words.correct.is(value)}</p>
         ${this.#valueFields(characteristic)}
+        ${reading.gauge === null ? nothing : html`<gh-field .label=${words.correct.again} .hint=${words.correct.againHint(reading.gauge.id)} max-length="16" .value=${this.again} @field-input=${(event: CustomEvent<{ value: string }>) => (this.again = event.detail.value)}></gh-field>`}
         <gh-field .label=${words.correct.reason} .value=${this.reason} .error=${this.missing && this.reason.trim() === '' ? words.missing : ''} @field-input=${(event: CustomEvent<{ value: string }>) => (this.reason = event.detail.value)}></gh-field>
         <div class="reasons">${words.correct.reasons.map((reason) => html`<gh-button wide pressed=${reason === this.reason ? 'true' : 'false'} @click=${() => (this.reason = reason)}>${reason}</gh-button>`)}</div>
       </div>
@@ -90,9 +93,10 @@ export class GhCorrectSheet extends LitElement {
     const entry = correctedEntry(characteristic, this.typed, (text) => catalogue().parseNumber(text));
     this.missing = entry === null || this.reason.trim() === '';
     if (entry === null || this.missing || this.store === null) return;
-    if (reading.gauge !== null) await this.store.bring(`gauge:${reading.gauge.id}`).catch(() => undefined);
+    const again = this.again.trim().toUpperCase();
+    if (reading.gauge !== null) await this.store.bring(`gauge:${again === '' ? reading.gauge.id : again}`).catch(() => undefined);
     this.busy = true;
-    const outcome = await this.store.give({ type: 'correctReading', subject: subject.stream, gate, characteristic: characteristic.id, ordinal: reading.ordinal, ...entry, reason: this.reason.trim(), ...(sure ? { sure } : {}) });
+    const outcome = await this.store.give({ type: 'correctReading', subject: subject.stream, gate, characteristic: characteristic.id, ordinal: reading.ordinal, ...entry, ...(again === '' ? {} : { gauge: again }), reason: this.reason.trim(), ...(sure ? { sure } : {}) });
     this.busy = false;
     if (outcome.state !== 'refused') return tell(this, 'text-done');
     void this.store.dismiss(outcome.clientId);

@@ -100,3 +100,27 @@ it('holds a thousand subjects in one commit, and a thousand and one are too many
   expect(new Set(slips.map(({ clientId }) => clientId)).size).toBe(1);
   expect(refusalIn(await caller.give(hold(Array.from({ length: 1_001 }, (_, at) => `lot:X-${at}`)), { pin: people.engineer.pin }))).toMatchObject({ code: 'malformed' });
 });
+
+describe('how sure a decision is', () => {
+  it('is asked for a process by its last lots, all their readings together', async () => {
+    const other = await FixturePlant.open();
+    try {
+      await other.releasedBatch('B1');
+      for (const lot of ['L-1', 'L-2']) {
+        await other.openedLot(lot, 'B1');
+        await other.workGate('inspector', `lot:${lot}`, 'dimensions');
+      }
+      const caller = await other.as('inspector');
+      // Each lot reads 12.501 … 12.540: mean 12.5205; 80 readings, squares 2 · 40 · (40² − 1) / 12 · 1e-6.
+      const { body } = await caller.get('/api/process?kind=lot&owner=PR1&gate=dimensions&characteristic=length');
+      expect(body).toMatchObject({ lots: ['L-2', 'L-1'], n: 80 });
+      const { mean, s } = body as { mean: number; s: number };
+      expect(mean).toBeCloseTo(12.5205, 10);
+      expect(s).toBeCloseTo(Math.sqrt((80 * (40 ** 2 - 1)) / 12 / 79) * 1e-3, 10);
+      expect((await caller.get('/api/process?kind=lot&owner=PR1&gate=dimensions&characteristic=length&without=lot:L-2')).body).toMatchObject({ lots: ['L-1'], n: 40 });
+      expect((await caller.get('/api/process?kind=lot&owner=NONE&gate=dimensions&characteristic=length')).body).toEqual({ lots: [], n: 0, mean: null, s: null });
+    } finally {
+      await other.close();
+    }
+  }, 60_000);
+});
