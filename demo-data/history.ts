@@ -7,6 +7,7 @@ import { chanceFrom } from './chance.ts';
 import { setUpCharts } from './charts.ts';
 import type { DemoEntry } from './floor.ts';
 import { Floor } from './floor.ts';
+import { checkGauges } from './gauge-checks.ts';
 import { studyGauges } from './gauge-studies.ts';
 import { openThePlant } from './open-the-plant.ts';
 import { PEOPLE } from './people.ts';
@@ -45,6 +46,7 @@ export function makeHistory({ seed, endIso }: { readonly seed: string; readonly 
     for (const half of [0, 1]) {
       const fine = half === 0;
       floor.waitUntil(new Date(start.getTime() + (week * 7 + half * 3 + 1) * 86_400_000).toISOString());
+      if (fine) checkGauges(floor, week);
       const batch = powderBatch(story, fine ? 'DEMO-F8' : 'DEMO-T10', week * 2 + half + 1, {});
       const lots = Array.from({ length: 5 }, (): LotPlan => {
         serial += 1;
