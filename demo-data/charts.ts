@@ -27,6 +27,8 @@ export function setUpCharts(floor: Floor, engineer: DemoPerson, subjects: readon
       if (lots.length < 8) return;
       floor.wait(5);
       floor.give(engineer, 'Quality desk', { type: 'freezeChartLimits', chart, key: each.spec.kind, lots, given: null, reason: 'First weeks, without lots whose cause was found' });
+      // A sum goes on carrying a lot whose cause is gone.
+      if (each.spec.kind === 'cusum') floor.give(engineer, 'Quality desk', { type: 'restartChart', chart, key: each.spec.kind, reason: 'The cause of the lots left out was found and removed' });
     });
   }
 }

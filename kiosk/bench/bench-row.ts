@@ -8,7 +8,7 @@ import { benchWords, format } from './words.ts';
 const STATES = { due: 'waiting', open: 'open', sorting: 'open', held: 'hold', inCharge: 'waiting', toRelease: 'due', toPack: 'due', done: 'accepted' } as const satisfies Readonly<Record<BenchRow['standing'], StateName>>;
 
 /** What touching a row does: "Start Final visual". */
-export function demandOf({ standing, gateName, attempt }: BenchRow): string {
+export function demandOf({ standing, gateName, attempt, waitsFor }: BenchRow): string {
   const words = benchWords();
   const gate = gateName ?? '';
   const again = attempt > 1 && (standing === 'due' || standing === 'open') ? `, ${words.attempt(attempt)}` : '';
@@ -17,7 +17,7 @@ export function demandOf({ standing, gateName, attempt }: BenchRow): string {
     case 'open': return `${words.goOn(gate)}${again}`;
     case 'sorting': return words.sort(gate);
     case 'held': return words.decide;
-    case 'inCharge': return words.inCharge(gate);
+    case 'inCharge': return waitsFor === null ? words.inCharge(gate) : words.waitsForCharge[waitsFor](gate);
     case 'toRelease': return words.toRelease;
     case 'toPack': return words.toPack;
     case 'done': return words.done;
@@ -39,7 +39,7 @@ export function benchRow(row: BenchRow): TemplateResult {
   const strict = row.standing !== 'held' && row.severity !== 'normal';
   const call = callOf(row);
   const state: StateName = call !== null ? call.state : row.discontinued ? 'discontinued' : strict ? row.severity : STATES[row.standing];
-  const stateWord = call !== null ? call.word : row.discontinued ? words.discontinued : strict ? words.severity[row.severity] : words.state[row.standing];
+  const stateWord = call !== null ? call.word : row.discontinued ? words.discontinued : strict ? words.severity[row.severity] : row.waitsFor !== null ? words.state.waitsForCharge : words.state[row.standing];
   return html`<gh-bench-row .href=${`${travellerPath(row.kind, row.id)}?work`} .lot=${row.id} .product=${row.designation ?? row.title} .pieces=${words.pieces[row.kind](row.pieces, count(row.pieces))}
     .gate=${row.holdReason ?? (row.designation === null ? words.kinds[row.kind] : row.title)} .demand=${demandOf(row)} .state=${state} .stateWord=${stateWord} .due=${strict && row.severityLots.length > 0 ? words.switchedFor(list(row.severityLots)) : words.since(dateTime(row.since))}></gh-bench-row>`;
 }

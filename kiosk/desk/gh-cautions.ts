@@ -13,7 +13,8 @@ const catalogue = catalogueOf('en');
 @customElement('gh-cautions')
 export class GhCautions extends LitElement {
   static override styles = [partStyles, css`
-    :host { display: grid; gap: 2px; }
+    :host { display: grid; }
+    gh-caution + gh-caution { margin-block-start: calc(-1 * var(--rule-strong)); }
     summary { min-block-size: var(--target); display: list-item; list-style-position: inside; align-content: center; padding-inline: var(--pad); cursor: pointer; color: var(--ink-soft); }
     summary:focus-visible { outline: 3px solid var(--focus); outline-offset: -3px; }
     details > p { padding: 0 var(--pad) 0.35em; color: var(--ink-soft); }

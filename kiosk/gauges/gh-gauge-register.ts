@@ -17,9 +17,9 @@ import './gh-gauge-form.ts';
 const words = gaugesDeskWords.register;
 const columns = [
   { key: 'id', head: words.columns.id, sortable: true, filterable: true }, { key: 'standing', head: words.columns.standing, sortable: true, filterable: true }, { key: 'due', head: words.columns.due, sortable: true },
-  { key: 'name', head: words.columns.name, sortable: true, filterable: true }, { key: 'kind', head: words.columns.kind, sortable: true, filterable: true },
+  { key: 'name', head: words.columns.name, sortable: true, filterable: true }, { key: 'bench', head: words.columns.bench, sortable: true, filterable: true }, { key: 'kind', head: words.columns.kind, sortable: true, filterable: true },
   { key: 'range', head: words.columns.range }, { key: 'resolution', head: words.columns.resolution, kind: 'number' as const }, { key: 'uncertainty', head: words.columns.uncertainty, kind: 'number' as const },
-  { key: 'lastGood', head: words.columns.lastGood, sortable: true }, { key: 'certificate', head: words.columns.certificate }, { key: 'interval', head: words.columns.interval }, { key: 'bench', head: words.columns.bench, sortable: true, filterable: true },
+  { key: 'lastGood', head: words.columns.lastGood, sortable: true }, { key: 'certificate', head: words.columns.certificate }, { key: 'interval', head: words.columns.interval },
 ];
 
 /** The gauges of the plant: the list with what is overdue, or a new one. */

@@ -1,5 +1,5 @@
 import { LitElement, html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { keyStyles, partStyles } from './part-styles.ts';
 import { tableStyles } from './table-styles.ts';
@@ -46,6 +46,26 @@ export class GhTable extends LitElement {
   @property() empty = '';
   @property({ attribute: 'csv-word' }) csvWord = '';
   @property({ type: Boolean, reflect: true }) tall = false;
+  /** There are columns beyond the right edge: they fade out there, so that nobody takes the table for whole. */
+  @state() private more = false;
+  readonly #seen = new ResizeObserver(() => this.#look());
+
+  override disconnectedCallback(): void {
+    this.#seen.disconnect();
+    super.disconnectedCallback();
+  }
+
+  protected override updated(): void {
+    const table = this.renderRoot.querySelector('table');
+    if (table === null) return;
+    this.#seen.observe(this);
+    this.#seen.observe(table);
+  }
+
+  #look(): void {
+    const room = this.renderRoot.querySelector('.room');
+    if (room !== null) this.more = room.scrollWidth - room.clientWidth - room.scrollLeft > 2;
+  }
 
   override render() {
     const { columns, rows, caption } = this;
@@ -53,7 +73,7 @@ export class GhTable extends LitElement {
         <span class="caption" id="caption">${caption}</span>
         ${this.csvWord === '' ? nothing : html`<button type="button" class="key csv" @click=${() => tell(this, 'csv-wanted')}>${this.csvWord}</button>`}
       </div>
-      <div class="room" role="region" aria-labelledby="caption" tabindex="0">
+      <div class="room ${this.more ? 'more' : ''}" @scroll=${() => this.#look()} role="region" aria-labelledby="caption" tabindex="0">
         <table aria-labelledby="caption">
           <thead>
             <tr>${columns.map((column) => this.#head(column))}</tr>

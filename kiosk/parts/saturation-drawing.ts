@@ -7,6 +7,8 @@ export interface SaturationBand { readonly kind: 'low' | 'warnLow' | 'normal' | 
 export interface SaturationAxes { readonly from: number; readonly to: number; readonly x: string; readonly second: string; readonly show: (percent: number) => string; readonly showSecond: (percent: number) => string }
 
 const [LEFT, RIGHT, TOP, FOOT] = [16, 16, 46, 60];
+/** Half of the room a figure of the second scale takes: one at the edge moves inward by as much. */
+const SECOND_ROOM = 24;
 
 /** Draws the window of saturation in pixels: bands with their names, limits with their figures, both scales. */
 export function saturationDrawing(bands: readonly SaturationBand[], axes: SaturationAxes, { width, height }: { readonly width: number; readonly height: number }): SVGTemplateResult {
@@ -24,6 +26,6 @@ export function saturationDrawing(bands: readonly SaturationBand[], axes: Satura
       <text class="figure" x=${x(from)} y=${TOP - 8} text-anchor="middle">${axes.show(from)}</text>`)}
     <rect class="frame" x=${LEFT} y=${TOP} width=${across} height=${floor - TOP}/>
     ${ticks.map((tick) => svg`<line class="tick" x1=${x(tick)} x2=${x(tick)} y1=${floor} y2=${floor + 5}/><text class="figure" x=${x(tick)} y=${floor + 18} text-anchor="middle">${axes.show(tick)}</text>
-      <text class="second" x=${x(tick)} y=${floor + 34} text-anchor="middle">${axes.showSecond(tick)}</text>`)}
+      <text class="second" x=${Math.min(Math.max(x(tick), SECOND_ROOM), width - SECOND_ROOM)} y=${floor + 34} text-anchor="middle">${axes.showSecond(tick)}</text>`)}
     <text class="axis" x=${LEFT} y="16">${axes.x}</text><text class="axis" x=${width - RIGHT} y=${height - 3} text-anchor="end">${axes.second}</text>`;
 }

@@ -97,11 +97,11 @@ export class GhTravellerDesk extends LitElement {
     const asked = askedNow(view.subject, this.chosen);
     const folded = this.#working() && !this.unfolded;
     return html`${this.#working() ? this.#workHead(view) : this.#head(view)}
-      ${folded || !isCharge(view.subject) ? nothing : html`<gh-charge-view .charge=${view.subject}></gh-charge-view>`}
       ${folded ? nothing : this.#slips(view, reader)}
       <section class="foot">
         ${this.#verdict(view, asked, reader)} ${this.#shownAsked(view, asked, reader)} ${this.#cautions(asked)} ${this.#others(asked)}
       </section>
+      ${folded || !isCharge(view.subject) ? nothing : html`<gh-charge-view .charge=${view.subject}></gh-charge-view>`}
       ${this.#working() ? html`<gh-kiosk-outbox></gh-kiosk-outbox>` : nothing} ${this.#sheets(view.subject)}`;
   }
 

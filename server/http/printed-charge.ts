@@ -1,6 +1,7 @@
 import { logDrawing } from '../../shared/carbide/furnace-log/index.ts';
 import { middleOf, positionsOf, sameCell, verdictOf } from '../../shared/traveller/index.ts';
 import type { Charge, MapLevel, OpenedOn } from '../../shared/traveller/index.ts';
+import { placesByLevel } from '../../shared/words/charge-places.ts';
 import { failedPositionSentence, logLines, logVerdict } from '../../shared/words/charge-slips.en.ts';
 import { chargeSheetWords as said } from '../../shared/words/charge-sheet.en.ts';
 import { words } from '../../shared/words/index.ts';
@@ -11,14 +12,15 @@ const speak = { labels, format };
 
 /** What a charge's sheet shows before its slips: the map with its members, positions that failed, the furnace log in force. */
 export function printedCharge(charge: Charge): PrintedCharge {
+  const { map } = charge;
   const failed = charge.gates.flatMap((gate) => verdictOf(gate)?.verdict.failedPositions ?? []);
   const log = charge.logs.at(-1);
   const near = new Set(failed.flatMap((position) => position.near.map(({ lot }) => lot)));
   return {
-    map: charge.map === null ? null : {
+    map: map === null ? null : {
       title: said.map(charge.equipment), alternative: said.map(charge.equipment), legend: said.legend,
-      levels: charge.map.levels.map((level, at) => levelOf(charge, charge.map, level, at, failed.map(({ position }) => position), near)),
-      lots: charge.members.map(({ lot, places, again, left }, at) => said.lot(markOf(at), lot, format.list(places), again === undefined ? null : labels.reprocessed[again], left === true)),
+      levels: map.levels.map((level, at) => levelOf(charge, map, level, at, failed.map(({ position }) => position), near)),
+      lots: charge.members.map(({ lot, places, cells = [], again, left }, at) => said.lot(markOf(at), lot, placesByLevel(map, cells, places, format), again === undefined ? null : labels.reprocessed[again], left === true)),
     },
     failed: failed.map((position) => failedPositionSentence(position, speak)),
     log: log === undefined ? null : {

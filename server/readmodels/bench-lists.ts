@@ -8,10 +8,10 @@ interface InForce { readonly severity: Severity; readonly lots: string[] }
 interface Row {
   readonly stream: string; readonly kind: BenchRow['kind']; readonly id: string; readonly title: string; readonly designation: string | null; readonly product: string | null;
   readonly gate: string | null; readonly gateName: string | null; readonly bench: string; readonly standing: BenchRow['standing']; readonly pieces: number;
-  readonly openSeverity: Severity | null; readonly holdReason: string | null; readonly attempt: number; readonly since: string; readonly demo: number; readonly look: string | null; readonly drift: string | null;
+  readonly openSeverity: Severity | null; readonly holdReason: string | null; readonly attempt: number; readonly since: string; readonly demo: number; readonly waitsFor: BenchRow['waitsFor']; readonly look: string | null; readonly drift: string | null;
 }
 const columns = `stream, kind, id, title, designation, product, gate, gate_name AS gateName, bench, standing, pieces, open_severity AS openSeverity,
-  hold_reason AS holdReason, attempt, since, demo,
+  hold_reason AS holdReason, attempt, since, demo, waits_for AS waitsFor,
   (SELECT look FROM call_row WHERE call_row.stream = subject.stream) AS look, (SELECT drift FROM call_row WHERE call_row.stream = subject.stream) AS drift`;
 
 /** Most rows of one list; a bench with more is beyond reading anyway. */

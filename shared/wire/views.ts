@@ -13,6 +13,7 @@ export const benchRowSchema = z.object({
   standing: z.enum(['due', 'open', 'sorting', 'held', 'inCharge', 'toRelease', 'toPack', 'done']),
   pieces: z.number(), severity, discontinued: z.boolean(),
   severityLots: z.array(z.string()).describe('lots for which inspection was switched to this severity; empty on normal and where the gate was opened under another'),
+  waitsFor: z.enum(['furnace', 'coating']).nullable().describe('the kind of charge a lot waits to be put into; null where it waits for none, or stands in one already'),
   holdReason: z.string().nullable(), attempt: z.number(), since: z.string(), demo: z.boolean(),
   lookDue: z.object({ look: z.number(), since: z.string(), piece: z.number() }).nullable().describe('a look that fell due and was not taken yet'),
   drift: z.object({ side: z.enum(['above', 'below']), piece: z.number(), predicted: z.number().nullable() }).nullable().describe('a drift of the weights that stands'),

@@ -1,5 +1,5 @@
 import type { ChargeSlip, CommonSlip, EquipmentSlip, FailedPosition, GateSlip, LogCheck, LogFinding, LogFindingKind, ProgrammeSegment, ProgrammeSlip } from '../traveller/index.ts';
-import { positionsOf } from '../traveller/index.ts';
+import { cellName, positionsOf } from '../traveller/index.ts';
 import type { Said } from './said.ts';
 import { piecesText } from './speak.ts';
 import type { Speak } from './speak.ts';
@@ -31,7 +31,7 @@ export const chargeSlipWords: WordsFor<Exclude<ChargeSlip, GateSlip | CommonSlip
 export const furnaceRecordSlipWords: WordsFor<EquipmentSlip | ProgrammeSlip, 'type', Said, [Speak]> = {
   equipmentDefined: ({ equipment: { id, name, levels, testPositions } }, { format }) => ({
     sentence: `Equipment ${id} on record: ${name}`,
-    lines: [`Levels from the top: ${levels.map((level) => `${level.name} (${format.count(positionsOf(level))})`).join(', ')}`, ...(testPositions.length === 0 ? [] : [`Test positions: ${testPositions.map((test) => `${test.name} at ${levels[test.level - 1]?.name ?? test.level} ${test.position}`).join(', ')}`])],
+    lines: [`Levels from the top: ${levels.map((level) => `${level.name} (${format.count(positionsOf(level))})`).join(', ')}`, ...(testPositions.length === 0 ? [] : [`Test positions: ${testPositions.map((test) => `${test.name} at ${cellName({ levels }, test)}`).join(', ')}`])],
   }),
   programmeDefined: ({ programme: { id, name, segments } }, speak) => ({ sentence: `Furnace programme ${id} on record: ${name}`, lines: segments.map((segment) => segmentSentence(segment, speak)) }),
 };

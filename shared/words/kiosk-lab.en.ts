@@ -5,7 +5,7 @@ export const kioskLabWords = {
   title: 'Lab',
   waiting: 'Tests to be done', held: 'On hold', batches: 'Powder batches', charges: 'Charges', due: 'Falls due',
   loading: 'Reading what waits in the lab', tryAgain: 'Try again',
-  emptyWaiting: 'No batch and no charge waits for a test.',
+  emptyWaiting: 'No test waits at this bench. Batches and charges of every bench stand below.',
   none: 'None yet.',
   openBatch: 'Open a powder batch', openFurnace: 'Open a furnace charge', openCoating: 'Open a coating charge',
   number: 'Number', numberHint: '2 to 16 of A–Z, 0–9 and dash', missing: 'This must be filled in.', whole: 'A whole number, 1 or more.', positive: 'A number above 0.', cancel: 'Leave it', busy: 'Under way',

@@ -37,7 +37,7 @@ export const studyWords = {
   about: (characteristic: string, gauge: string, parts: string, people: string, trials: string) => `${characteristic} with gauge ${gauge}: ${parts} parts, measured by ${people}, ${trials} times each in blind order`,
   tolerance: (value: string) => `Tolerance ${value}`,
   opened: (moment: string) => `Begun ${moment}`,
-  demo: 'Invented demo data',
+  demo: 'INVENTED DEMO DATA',
   page: (page: number, of: number) => `Page ${page} of ${of}`,
   plot: { title: 'Readings by part and person', x: 'Part', y: (characteristic: string, unit: string) => `${characteristic}, ${unit}` },
 };

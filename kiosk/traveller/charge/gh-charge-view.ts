@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { mayGive } from '../../../shared/traveller/index.ts';
 import type { Charge } from '../../../shared/traveller/index.ts';
 import { failedPositionSentence } from '../../../shared/words/charge-slips.en.ts';
+import { placesByLevel } from '../../../shared/words/charge-places.ts';
 import { kioskChargeWords } from '../../../shared/words/kiosk-charge.en.ts';
 import { Follow, link } from '../../link/index.ts';
 import '../../parts/gh-charge-map.ts';
@@ -40,7 +41,7 @@ export class GhChargeView extends LitElement {
     const failed = failedOf(charge);
     const nearOf = (lot: string) => failed.flatMap(({ position, near }) => near.filter((each) => each.lot === lot).map(({ how }) => `${position}: ${catalogue().labels.nearness[how]}`));
     const lots = members.map(({ lot, cells = [] }, at) => ({ lot, mark: lotMark(at), cells, near: nearOf(lot).length > 0 }));
-    const list = members.map(({ lot, places, again, left }, at) => ({ mark: lotMark(at), text: words.lot(lot, format().list(places), left === true ? words.left : again === undefined ? null : catalogue().labels.reprocessed[again], nearOf(lot).join(', ')) }));
+    const list = members.map(({ lot, places, cells = [], again, left }, at) => ({ mark: lotMark(at), text: words.lot(lot, placesByLevel(map, cells, places, format()), left === true ? words.left : again === undefined ? null : catalogue().labels.reprocessed[again], nearOf(lot).join(', ')) }));
     return html`<section aria-label=${words.caption(charge.equipment)}><h2>${words.caption(charge.equipment)}</h2>
       <gh-charge-map .levels=${drawnLevels(map, lots, failed.map(({ position }) => position))} .lots=${list} .words=${{ caption: words.caption(charge.equipment), test: words.test, failed: words.failed, near: words.near }}></gh-charge-map></section>`;
   }

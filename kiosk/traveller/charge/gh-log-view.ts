@@ -20,6 +20,7 @@ export class GhLogView extends LitElement {
     :host { display: grid; grid-template-columns: minmax(0, 1fr); gap: calc(0.6 * var(--gap)); }
     :host([short]) { --chart-height: 280px; }
     .head { display: flex; flex-wrap: wrap; gap: 0.3em 1.2em; align-items: center; }
+    .head a { color: var(--link); text-underline-offset: 0.2em; min-block-size: var(--target); display: inline-flex; align-items: center; }
     .scroll { overflow-x: auto; }
     table { border-collapse: collapse; background: var(--slip); inline-size: 100%; font-variant-numeric: tabular-nums; }
     caption { text-align: start; font-weight: 650; padding-block: 0.3em; }

@@ -12,6 +12,7 @@ export function drawReadings(sheet: Sheet, study: Study): void {
   const values = study.readings.map(({ value }) => value);
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const height = 52 * mm;
+  const decimals = decimalsOf(study.gaugeThen.resolution);
   sheet.heading(words.plot.title, height + 12 * mm);
   sheet.tag('P', () => sheet.line(words.plot.y(study.characteristic, study.gaugeThen.unit), sheet.left, sheet.y + 7, small));
   const [left, top, width] = [sheet.left + 16 * mm, sheet.y + 4 * mm, sheet.width - 18 * mm];
@@ -21,7 +22,7 @@ export function drawReadings(sheet: Sheet, study: Study): void {
   sheet.tag('Figure', () => {
     const { doc } = sheet;
     doc.lineWidth(0.6).strokeColor(ink.rule).rect(left, top, width, height).stroke();
-    for (const [at, label] of [least, most].entries()) sheet.line(String(label), sheet.left, at === 0 ? top + height - 2 : top + 6, small);
+    for (const [at, label] of [least, most].entries()) sheet.line(label.toFixed(decimals), sheet.left, at === 0 ? top + height - 2 : top + 6, small);
     study.parts.forEach(({ label }, at) => {
       if (at > 0) doc.moveTo(left + at * slot, top).lineTo(left + at * slot, top + height).strokeColor(ink.hair).stroke();
       sheet.line(label, left + at * slot + 3, top + height + 9, small);
@@ -39,6 +40,11 @@ export function drawReadings(sheet: Sheet, study: Study): void {
     sheet.tag('P', () => sheet.line(name, x + 6, sheet.y + 8, small));
   });
   sheet.y += 14;
+}
+
+/** Decimals of a resolution: 0.001 has three. */
+function decimalsOf(resolution: number): number {
+  return Math.max(0, Math.min(9, Math.ceil(-Math.log10(resolution) - 1e-9)));
 }
 
 function drawShape({ doc }: Sheet, shape: (typeof SHAPES)[number], x: number, y: number): void {

@@ -36,7 +36,7 @@ export async function studySheetPdf(data: StudySheetData): Promise<Buffer> {
     }
     drawReadings(sheet, study);
     sheet.y += 3 * mm;
-    sheet.passage(signatureSentence(study.closed.signature, { format, labels }), { face: 'textStrong', size: 9.4 });
+    sheet.passage(signatureSentence(study.closed.signature, { format: { ...format, dateTime: writeMoment }, labels }), { face: 'textStrong', size: 9.4 });
   }
   return sheet.finish((page, of) => {
     sheet.doc.rect(sheet.left, sheet.bottom + 9, sheet.width, 0.5).fill(ink.rule);

@@ -19,9 +19,10 @@ export function isOnMap({ levels }: Pick<ChargeMap, 'levels'>, { level, position
   return at !== undefined && Number.isInteger(position) && position >= 1 && position <= positionsOf(at);
 }
 
-/** What a cell is called on paper and on screen: the level's name and the position, e.g. `Top 3`. */
+/** What a cell is called on paper and on screen: the level's name and the position, e.g. `Top 3`; behind a name that ends in a figure a stroke keeps the two apart, `Level 1/3`. */
 export function cellName({ levels }: Pick<ChargeMap, 'levels'>, { level, position }: Cell): string {
-  return `${levels[level - 1]?.name ?? level} ${position}`;
+  const name = levels[level - 1]?.name ?? String(level);
+  return `${name}${/\d$/.test(name) ? '/' : ' '}${position}`;
 }
 
 export function sameCell(one: Cell, other: Cell): boolean {

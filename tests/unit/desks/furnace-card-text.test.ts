@@ -17,7 +17,7 @@ describe('maps and programmes as an engineer types them', () => {
   });
 
   it('test positions by the name of their cell', () => {
-    expect(readTestPositions('Door: Level 1 7', [{ name: 'Level 1', layout: { by: 'ring', positions: 8 } }])).toEqual({ items: [{ name: 'Door', level: 1, position: 7 }] });
+    expect(readTestPositions('Door: Level 1/7', [{ name: 'Level 1', layout: { by: 'ring', positions: 8 } }])).toEqual({ items: [{ name: 'Door', level: 1, position: 7 }] });
   });
 
   it.each([

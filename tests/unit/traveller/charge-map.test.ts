@@ -24,8 +24,8 @@ describe('near a position (our own definition)', () => {
   });
 
   it('on a ring: the next ones either way, round the end too', () => {
-    expect(near(COATER, 1, 1, 'beside')).toEqual(['Level 1 2', 'Level 1 8']);
-    expect(near(COATER, 1, 5, 'below')).toEqual(['Level 2 5']);
+    expect(near(COATER, 1, 1, 'beside')).toEqual(['Level 1/2', 'Level 1/8']);
+    expect(near(COATER, 1, 5, 'below')).toEqual(['Level 2/5']);
   });
 
   it('where levels are laid out differently: what lies closest seen from above', () => {

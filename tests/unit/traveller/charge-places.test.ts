@@ -41,7 +41,7 @@ describe('lots are placed on the map of the equipment', () => {
     expect(refusal(furnace([member('A1', at(1, 1)), member('A2', at(1, 1))]))).toEqual(['taken', 'A2', 'Top 1', 'A1']);
     expect(refusal(furnace([member('A1', at(1, 1), at(1, 1))]))).toEqual(['taken', 'A1', 'Top 1', 'A1']);
     expect(refusal(furnace([member('A1', at(1, 7))]))).toEqual(['outsideMap', 'A1', 'Top 7', '']);
-    expect(refusal(furnace([member('A1', at(4, 1))]))).toEqual(['outsideMap', 'A1', '4 1', '']);
+    expect(refusal(furnace([member('A1', at(4, 1))]))).toEqual(['outsideMap', 'A1', '4/1', '']);
     expect(refusal(furnace([member('A1')]))).toEqual(['noCells', 'A1', '', '']);
     expect(refusal(furnace([{ ...member('A1', at(1, 1)), places: ['Top'] }]))).toEqual(['placesGiven', 'A1', '', '']);
   });
