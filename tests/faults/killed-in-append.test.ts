@@ -6,15 +6,10 @@ import { build } from 'esbuild';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { StoredSlip } from '../../server/journal/journal.ts';
 import { newSqlitePlace, type SqlitePlace } from '../server/journal/sqlite-place.ts';
+import { dice } from './dice.ts';
 import { slipCount } from './slip-count.ts';
 
 const lives = 10;
-
-/** Numbers 1 … most that are the same at every run (a linear congruential generator modulo 2³¹, constants from memory). */
-function dice(seed: number): (most: number) => number {
-  let state = seed;
-  return (most) => 1 + (state = (Math.imul(state, 1_103_515_245) + 12_345) & 0x7fffffff) % most;
-}
 
 async function bundleChild(folder: string): Promise<string> {
   const database = createRequire(import.meta.url).resolve('better-sqlite3');
