@@ -28,3 +28,8 @@ export const USUAL_LAMBDA: DriftLambda = 0.05;
 
 /** Values before anything is announced while σ is learned from the stream. */
 export const LEARNING_VALUES = 50;
+
+/** A value further from the average than so many σ counts as if it lay there. Of normal values two in a thousand million lie so far off, so the promise above stands (derived). */
+export const OUTLIER_SIGMAS = 6;
+/** Values before the first that is held so: earlier σ is not known well enough. */
+export const OUTLIER_FROM = 25;

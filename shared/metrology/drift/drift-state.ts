@@ -1,5 +1,5 @@
 import { requireFinite } from '../../ground/outside-domain.ts';
-import { LEARNING_VALUES } from './drift-rule.ts';
+import { LEARNING_VALUES, OUTLIER_FROM, OUTLIER_SIGMAS } from './drift-rule.ts';
 import type { DriftRule } from './drift-rule.ts';
 import { ewmaHalfWidth, requireLambda } from './ewma.ts';
 import { emptyTrend, takeIntoTrend } from './trend.ts';
@@ -31,6 +31,7 @@ export function emptyDrift({ target }: DriftRule): DriftState {
 /**
  * Takes values in, in the order made. An alarm falls where the average leaves its limits; it stands until the average is back within half
  * of them, and then ends.
+ * A value further than 6 σ from the average, such as two pieces on the pan at once, counts as if it lay there: alone it neither alarms nor hides what follows.
  * @throws OutsideDomain for a value that is not finite, or a rule that is none
  * @see docs/methods/drift.md; Lucas & Saccucci 1990; the crossing as the change point: Nishina, Technometrics 34 (1992) 303; all from memory
  */
@@ -41,12 +42,14 @@ export function watchDrift(rule: DriftRule, before: DriftState, values: readonly
   for (const value of values) {
     requireFinite('value', value, -1e150, 1e150);
     n += 1;
-    if (last !== null) squaredSteps += (value - last) ** 2;
+    const known = n > OUTLIER_FROM ? sigmaOf(rule, { n: n - 1, squaredSteps }) : Infinity;
+    if (last !== null) squaredSteps += Math.min((value - last) ** 2, 2 * (OUTLIER_SIGMAS * known) ** 2);
     last = value;
     const side = Math.sign(ewma - rule.target);
-    ewma += rule.lambda * (value - ewma);
+    const counted = Math.min(Math.max(value, ewma - OUTLIER_SIGMAS * known), ewma + OUTLIER_SIGMAS * known);
+    ewma += rule.lambda * (counted - ewma);
     const crossed = side !== 0 && Math.sign(ewma - rule.target) !== side;
-    trend = takeIntoTrend(crossed ? emptyTrend() : trend, n, value - rule.target);
+    trend = takeIntoTrend(crossed ? emptyTrend() : trend, n, counted - rule.target);
     const off = Math.abs(ewma - rule.target);
     const limit = isWatching(rule, n) ? ewmaHalfWidth(rule.lambda, rule.limitFactor, sigmaOf(rule, { n, squaredSteps }), n) : Infinity;
     if (alarm?.ended === null && (off <= limit / 2 || alarm.side !== sideOf(ewma, rule))) alarm = { ...alarm, ended: n };
