@@ -98,12 +98,13 @@ async function serve(journal: SqliteJournal, log: Logger, { port, host, trustPro
   const live = new Live(http, plant);
   issueOnRelease(plant, onFault);
   endSessionsOfTheInactive(plant, onFault);
+  endTokensOfOtherCounts(plant, onFault);
   await new Promise<void>((resolve, reject) => {
     http.once('error', reject);
     http.listen(port, host, resolve);
   });
   checkpoints.start(onFault);
-  feeds.start();
+  feeds.start(onFault);
   clock.start(onFault);
   await drop?.start(onFault);
   const { port: taken } = http.address() as AddressInfo;
@@ -137,6 +138,13 @@ function issueOnRelease({ door, certificates, checkpoints }: Plant, onFault: (fa
 function endSessionsOfTheInactive({ door, sessions }: Plant, onFault: (fault: unknown) => void): void {
   door.onWritten((slips) => {
     for (const { body, stream } of slips) if (body.type === 'personChanged' && !body.active) sessions.endAllOf(stream.slice('person:'.length)).catch(onFault);
+  });
+}
+
+/** A token is one balance's: another one, or one that counts anew, gets its own, and what the one before still sends is not taken into the new count. */
+function endTokensOfOtherCounts({ door, pressTokens }: Plant, onFault: (fault: unknown) => void): void {
+  door.onWritten((slips) => {
+    for (const { body } of slips) if (body.type === 'pressChanged' && body.count !== undefined) pressTokens.end(body.press.id).catch(onFault);
   });
 }
 

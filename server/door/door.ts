@@ -62,7 +62,7 @@ export class Door {
   readonly #underWay = new UnderWay<Reply>();
   readonly #pinTurns = new Turns();
   readonly #seeds = new Seeds();
-  #prepare: (command: Command) => Promise<void> = () => Promise.resolve();
+  #around: <T>(command: Command, decide: () => Promise<T>) => Promise<T> = (_command, decide) => decide();
   #told = { ms: Number.NaN, text: '' };
 
   constructor(parts: DoorParts) {
@@ -75,9 +75,9 @@ export class Door {
     this.#listeners.push(hear);
   }
 
-  /** What is to be done before a command is decided, such as writing what still waits for it. */
-  onBefore(prepare: (command: Command) => Promise<void>): void {
-    this.#prepare = prepare;
+  /** What is to be done around the deciding of a command, such as writing first what still waits for it. */
+  around(take: <T>(command: Command, decide: () => Promise<T>) => Promise<T>): void {
+    this.#around = take;
   }
 
   /** Carries out what the server itself gives: a press's weights, the clock. An answer that says ok means durable, or that nothing was to be written. Never throws. */
@@ -147,10 +147,9 @@ export class Door {
       if (by === null && envelope.command.type !== 'openPlant') return told({ code: (await this.states.fresh('plant:plant')).state === null ? 'setUpFirst' : 'notSignedIn' });
       const signatures = envelope.pin === undefined ? unsigned : await checkSignatures(this.#parts.pins, this.states, envelope, by);
       if ('refusal' in signatures) return told(signatures.refusal);
-      await this.#prepare(envelope.command);
       const asked: Asked = { envelope, badge: by?.badge ?? null, signatures, attached: await attachedFile(this.#parts.attachments, envelope.command) };
       const { clientId, bench, command } = envelope;
-      return await this.#carryOut({ clientId, bench, digest: commandDigest(by?.badge ?? '', command), pin: newPinOf(command), draft: () => this.#draft((known) => this.#decide(known, asked)) });
+      return await this.#around(command, () => this.#carryOut({ clientId, bench, digest: commandDigest(by?.badge ?? '', command), pin: newPinOf(command), draft: () => this.#draft((known) => this.#decide(known, asked)) }));
     } catch (fault) {
       this.#parts.onFault(fault);
       return told(faultRefusal(fault));

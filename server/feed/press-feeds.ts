@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import type { Lot, PressState, ServerCommand } from '../../shared/traveller/index.ts';
+import type { Command, Lot, PressState, ServerCommand } from '../../shared/traveller/index.ts';
 import { lastSeqOf, streamName } from '../../shared/traveller/index.ts';
 import type { FeedAnswer, FeedBatch } from '../../shared/wire/feed-schema.ts';
 import type { Door } from '../door/door.ts';
@@ -35,12 +35,11 @@ export class PressFeeds {
   constructor(door: Door, now: () => number = Date.now) {
     this.#door = door;
     this.#now = now;
-    // What was pressed for one lot is written to it before the press is set on another.
-    door.onBefore((command) => (command.type === 'setPress' ? this.#turns.take(command.press, () => this.#write(command.press, true)).then(() => undefined) : Promise.resolve()));
+    door.around((command, decide) => this.#writtenBefore(this.#concerned(command), decide));
   }
 
-  start(): void {
-    this.#timer = setInterval(() => this.writeOld(), lookEveryMs);
+  start(onFault: (fault: unknown) => void): void {
+    this.#timer = setInterval(() => void this.writeOld().catch(onFault), lookEveryMs);
     this.#timer.unref();
   }
 
@@ -55,8 +54,30 @@ export class PressFeeds {
   }
 
   /** Writes the blocks that have waited long enough. */
-  writeOld(): void {
-    for (const [press, { since }] of this.#waiting) if (this.#now() - since >= blockMs) void this.#turns.take(press, () => this.#write(press, true));
+  async writeOld(): Promise<void> {
+    const old = [...this.#waiting].filter(([, { since }]) => this.#now() - since >= blockMs);
+    await Promise.all(old.map(([press]) => this.#turns.take(press, () => this.#write(press, true))));
+  }
+
+  /** The presses whose weights, made before a command, belong to what stood before it: the lot, the count, the balance as it then was. */
+  #concerned(command: Command): readonly string[] {
+    switch (command.type) {
+      case 'setPress': return [command.press];
+      case 'changePress': return [command.press.id];
+      case 'hold': return [...this.#waiting].filter(([, { lot }]) => command.subject === streamName('lot', lot)).map(([press]) => press);
+      case 'withdrawGauge': case 'checkGauge': case 'calibrateGauge': return [...this.#waiting.keys()];
+      default: return [];
+    }
+  }
+
+  /** Writes what waits of these presses, and decides before they take anything more in. In the order of their names, so that two commands never wait for each other. */
+  #writtenBefore<T>(presses: readonly string[], decide: () => Promise<T>): Promise<T> {
+    const [first, ...others] = [...presses].sort();
+    if (first === undefined) return decide();
+    return this.#turns.take(first, async () => {
+      await this.#write(first, true);
+      return this.#writtenBefore(others, decide);
+    });
   }
 
   /** Takes a batch. Repeats are passed over, a gap is refused unless the sender says that those weights are lost. */

@@ -18,6 +18,12 @@ export class PressTokens {
     return token;
   }
 
+  /** Ends a press's token at once; nothing is sent until another is made. */
+  async end(press: string): Promise<void> {
+    this.#digests.set(press, none);
+    await this.#keys.put(nameOf(press), '');
+  }
+
   /** Does this token belong to this press? */
   async fits(press: string, token: string | null): Promise<boolean> {
     if (token === null) return false;
@@ -28,9 +34,11 @@ export class PressTokens {
       digest = Buffer.from(kept, 'base64url');
       this.#digests.set(press, digest);
     }
-    return timingSafeEqual(digest, digestOf(token));
+    return digest.length > 0 && timingSafeEqual(digest, digestOf(token));
   }
 }
 
+/** The digest of a press whose token was ended. */
+const none = Buffer.alloc(0);
 const nameOf = (press: string): string => `press-token:${press}`;
 const digestOf = (token: string): Buffer => createHash('sha256').update(token).digest();

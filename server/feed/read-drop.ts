@@ -13,7 +13,8 @@ const mostRows = 20 * MOST_FED;
 export function readDrop(text: string): ReadDrop {
   const lines = text.replace(/^\ufeff/, '').split(/\r?\n/);
   if (lines.at(-1) !== '') return { wrong: 'The last line is not ended: the file may not be whole.' };
-  const [first = '', ...rows] = lines.slice(0, -1);
+  while (lines.at(-1)?.trim() === '') lines.pop();
+  const [first = '', ...rows] = lines;
   if (first.replaceAll(';', ',').trim().toLowerCase() !== head) return { wrong: `The first line must be ${head}.` };
   if (rows.length === 0) return { wrong: 'There is no weight in it.' };
   if (rows.length > mostRows) return { wrong: `There are more than ${mostRows} weights in it; send them in several files.` };

@@ -13,14 +13,19 @@ export function openFeedChannel(io: Server, { pressTokens, feeds, log }: Pick<Pl
     pressTokens.fits(press, token).then((fits) => next(fits ? undefined : new Error('notSignedIn')), next);
   });
   channel.on('connection', (socket) => {
-    const press = String(socket.handshake.auth['press']);
+    const [press, token] = [String(socket.handshake.auth['press']), String(socket.handshake.auth['token'])];
     socket.on('weights', (batch: unknown, ack: unknown) => {
       const answer = (said: unknown): void => {
         if (typeof ack === 'function') (ack as (said: unknown) => void)(said);
       };
       const read = readWith(feedBatchSchema, batch);
       if (!read.ok) return answer(told({ code: 'malformed', problems: read.problems }));
-      feeds.take(press, read.value).then(answer, (fault: unknown) => {
+      // Asked each time: a token that was renewed or ended ends the connections made with it.
+      pressTokens.fits(press, token).then(async (fits) => {
+        if (fits) return answer(await feeds.take(press, read.value));
+        answer(told({ code: 'notSignedIn' }));
+        socket.disconnect();
+      }).catch((fault: unknown) => {
         log.error({ err: fault }, 'a batch of weights could not be taken');
         answer(told({ code: 'programFault' }));
       });

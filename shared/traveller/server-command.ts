@@ -57,6 +57,6 @@ function takeFeed(pen: Pen, { press: id, fromSeq, missing, values }: TakeFeed): 
   const fromPiece = (work.weights?.running.n ?? 0) + 1;
   if (fromPiece > gate.lotSize) refuse({ code: 'weightsOutOfOrder', expectedFrom: fromPiece, gotFrom: fromPiece, lotSize: gate.lotSize });
   const gauge = pen.find(streamName('gauge', press.card.balance), 'gauge', 'gauge');
-  weigh(pen, lot, gate, work, { fromPiece, values, gauge, feed: { press: id, fromSeq, missing } });
+  weigh(pen, lot, gate, work, { fromPiece, values, gauge, feed: { press: id, fromSeq, missing, ...(press.count === 1 ? {} : { count: press.count }) } });
   giveVerdict(pen, lot.stream, gate.id);
 }

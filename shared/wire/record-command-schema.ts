@@ -66,7 +66,7 @@ export const peopleAndGaugeCommandSchemas = [
   z.strictObject({ type: z.literal('setGaugeUncertainty'), gauge: id, study: id }),
   z.strictObject({ type: z.literal('withdrawGauge'), gauge: id, reason: passage() }),
   z.strictObject({ type: z.literal('registerPress'), press }),
-  z.strictObject({ type: z.literal('changePress'), press, reason: passage() }),
+  z.strictObject({ type: z.literal('changePress'), press, reason: passage(), countsAnew: z.boolean().exactOptional() }),
   z.strictObject({ type: z.literal('setPress'), press: id, lot: id.nullable() }),
   z.strictObject({ type: z.literal('enrolPerson'), badge: id, name: line(80), roles: roles.min(1), pin }),
   z.strictObject({ type: z.literal('changePerson'), badge: id, name: line(80), roles, active: z.boolean(), reason: passage() }),

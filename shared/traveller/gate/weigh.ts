@@ -22,7 +22,10 @@ export function weigh(pen: Pen, subject: Subject, gate: GateRecord, work: Charac
   const used = gaugeUsed(characteristic, gauge, takenAt(pen));
   const impossible = values.find((value) => !Number.isFinite(value) || value <= 0);
   if (impossible !== undefined) refuse({ code: 'valueImpossible', characteristic: characteristic.name, value: impossible, why: 'notFinite', detail: '' });
-  for (const value of values) requireAsShown(characteristic.name, value, gauge);
+  for (const value of values) {
+    if (gauge !== null && (value < gauge.card.least || value > gauge.card.most)) refuse({ code: 'valueImpossible', characteristic: characteristic.name, value, why: 'outsideGauge', detail: `${gauge.card.least} … ${gauge.card.most} ${gauge.card.unit}` });
+    requireAsShown(characteristic.name, value, gauge);
+  }
   const limits = judgedLimits(characteristic, used?.expandedUncertainty ?? 0);
   pen.write(subject.stream, {
     type: 'weightsTaken', gate: gate.id, characteristic: characteristic.id, fromPiece, values,

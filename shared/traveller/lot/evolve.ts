@@ -24,8 +24,8 @@ export function evolveLot(lot: Lot | null, slip: Slip<LotSlip>): Lot {
 /** Notes how far a press's feed has come, so that nothing it sends again counts twice. */
 function fed(lot: Lot, { body, at }: Slip<GateSlip>): Lot {
   if (body.type !== 'weightsTaken' || body.feed === undefined) return lot;
-  const { press, fromSeq } = body.feed;
-  return { ...lot, feeds: [...(lot.feeds ?? []).filter((feed) => feed.press !== press), { press, toSeq: fromSeq + body.values.length - 1, at }] };
+  const { press, fromSeq, count } = body.feed;
+  return { ...lot, feeds: [...(lot.feeds ?? []).filter((feed) => feed.press !== press), { press, toSeq: fromSeq + body.values.length - 1, at, ...(count === undefined ? {} : { count }) }] };
 }
 
 function open(slip: Slip, body: Extract<Own, { type: 'lotOpened' }>): Lot {

@@ -81,7 +81,7 @@ export interface Lot extends SubjectCommon {
   /** The target as it would be now, where the powder's factors were corrected after the lot was pressed; null otherwise. */
   readonly pressOutdated: PressTarget | null;
   /** How far each press's own count has been taken here; absent where no press fed this lot. */
-  readonly feeds?: readonly { readonly press: string; readonly toSeq: number; readonly at: string }[];
+  readonly feeds?: readonly { readonly press: string; readonly toSeq: number; readonly at: string; readonly count?: number }[];
   readonly splitFrom: string | null;
   readonly splitInto: readonly string[];
   /** Streams of the charges joined, latest last, with the gate each stands for. */

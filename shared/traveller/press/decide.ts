@@ -18,12 +18,19 @@ export function decidePress(pen: Pen, command: PressCommand): void {
       pen.find(streamName('gauge', command.press.balance), 'gauge', 'gauge');
       return pen.write(stream, { type: 'pressRegistered', press: command.press });
     }
-    case 'changePress':
-      requireReason(command.type, command.reason);
-      pen.find(streamName('gauge', command.press.balance), 'gauge', 'gauge');
-      return pen.write(pressOf(pen, command.press.id).stream, { type: 'pressChanged', press: command.press, reason: command.reason });
+    case 'changePress': return changePress(pen, command);
     case 'setPress': return setPress(pen, pressOf(pen, command.press), command.lot);
   }
+}
+
+/** Another balance has a count of its own: were its first numbers held against those of the balance before, they would pass for repeats and be lost. */
+function changePress(pen: Pen, { press, reason, countsAnew = false, type }: Extract<PressCommand, { type: 'changePress' }>): void {
+  requireReason(type, reason);
+  pen.find(streamName('gauge', press.balance), 'gauge', 'gauge');
+  const { stream, card, count } = pressOf(pen, press.id);
+  const anew = countsAnew || card.balance !== press.balance;
+  if (!anew && card.name === press.name && card.bench === press.bench) refuse({ code: 'nothingChanged', what: card.name });
+  pen.write(stream, { type: 'pressChanged', press, reason, ...(anew ? { count: count + 1 } : {}) });
 }
 
 /** A press by its id. */

@@ -65,6 +65,37 @@ describe('the weights a press sends', () => {
     expect(plant.own(feed(1, steady(10)))).toMatchObject({ refusal: { code: 'gaugeCannotCount', gauge: 'BAL-21', why: 'overdue' } });
     expect(plant.refusalOf({ type: 'changePress', press: { id: 'PR-2', name: 'Press 2', bench: 'Bench', balance: 'BAL-99' }, reason: 'new balance' })).toBe('notFound');
   });
+  it('of another balance begin a count of their own: its first numbers are no repeats of the one before', () => {
+    plant.own(feed(1, steady(100)));
+    plant.must({ type: 'changePress', press: { id: 'PR-2', name: 'Press two', bench: 'Bench', balance: 'BAL-21' }, reason: 'name' });
+    expect(plant.own(feed(1, steady(10)))).toMatchObject({ refusal: { code: 'feedGap', expected: 101 } });
+    plant.must({ type: 'changePress', press: { id: 'PR-2', name: 'Press two', bench: 'Bench', balance: 'BAL-21' }, reason: 'its program was set up again', countsAnew: true });
+    expect(types(plant.own(feed(1, steady(50))))).toEqual(['weightsTaken']);
+    expect(plant.own(feed(1, steady(50)))).toMatchObject({ refusal: { code: 'feedGap', expected: 51 } });
+    expect(told('weightsTaken').map((slip) => slip.feed)).toEqual([{ press: 'PR-2', fromSeq: 1, missing: 0 }, { press: 'PR-2', fromSeq: 1, missing: 0, count: 2 }]);
+    openLot(plant, 'A2', 500);
+    plant.must({ type: 'openGate', subject: 'lot:A2', gate: 'own' });
+    plant.must({ type: 'setPress', press: 'PR-2', lot: 'A2' });
+    expect(plant.own(feed(1, steady(50)))).toMatchObject({ refusal: { code: 'feedGap', expected: 51 } });
+    plant.must({ type: 'setPress', press: 'PR-2', lot: 'A1' });
+    plant.own(feed(51, steady(10)));
+    expect(work('weight')?.weights?.running.n).toBe(160);
+    expect(plant.refusalOf({ type: 'changePress', press: { id: 'PR-2', name: 'Press two', bench: 'Bench', balance: 'BAL-21' }, reason: 'again' })).toBe('nothingChanged');
+  });
+  it('of two presses on one lot fill it together, each with its own numbers, and to its last piece alone', () => {
+    plant.must({ type: 'registerPress', press: { id: 'PR-3', name: 'Press 3', bench: 'Bench', balance: 'BAL-21' } });
+    plant.must({ type: 'setPress', press: 'PR-3', lot: 'A1' }, CREW[1]);
+    plant.own(feed(1, steady(600)));
+    expect(types(plant.own({ ...feed(1, steady(380)), press: 'PR-3' } as ServerCommand))[0]).toBe('weightsTaken');
+    expect(types(plant.own(feed(601, steady(21))))).toEqual(['weightsOutOfOrder']);
+    plant.own(feed(601, steady(20)));
+    expect(work('weight')?.weights?.running.n).toBe(1000);
+    expect(plant.lot('A1').feeds).toEqual([expect.objectContaining({ press: 'PR-3', toSeq: 380 }), expect.objectContaining({ press: 'PR-2', toSeq: 620 })]);
+  });
+  it('that its balance cannot have shown are refused: nothing, not a number, more than it bears', () => {
+    for (const value of [0, -1, Number.NaN, Number.POSITIVE_INFINITY, 1e9, 9.98765]) expect(plant.own(feed(1, [10, value])), String(value)).toMatchObject({ refusal: { code: 'valueImpossible' } });
+    expect(work('weight')?.weights ?? null).toBeNull();
+  });
   it('no press is set on a lot whose gate weighs nothing, or is not open', () => {
     openLot(plant, 'A2', 500);
     expect(plant.refusalOf({ type: 'setPress', press: 'PR-2', lot: 'A2' })).toBe('gateNotOpen');
@@ -165,6 +196,23 @@ describe('looks under a press’s feed', () => {
     plant.must({ type: 'takeLook', subject: 'lot:A1', gate: 'own', characteristic: 'looks', look: 2, found: 0 });
     plant.wait(31);
     expect(clock()).toEqual([]);
+  });
+  it('with a grace: taken to its last second, missed from the next, and due on the very minute', () => {
+    atPress(routeWith(weight(), looks({ everyPieces: 10_000, everyMinutes: 30, graceMinutes: 10 })), 10_000);
+    plant.own(feed(1, steady(50)));
+    const since = Date.parse(plant.lot('A1').lastAt);
+    const clock = (): string[] => types(plant.own({ type: 'callLooks', subject: 'lot:A1', gate: 'own' }));
+    plant.wait(30);
+    expect(clock()).toEqual(['lookFellDue']);
+    const due = Date.parse(plant.lot('A1').lastAt);
+    expect(due - since).toBeGreaterThanOrEqual(30 * 60_000);
+    plant.wait(9);
+    expect(clock()).toEqual([]);
+    plant.wait(1);
+    expect(clock()).toEqual(['lookMissed']);
+    // Once only, however often the clock looks.
+    expect(clock()).toEqual([]);
+    expect(plant.refusalOf({ type: 'takeLook', subject: 'lot:A1', gate: 'own', characteristic: 'looks', look: 1, found: 0 })).toBe('lookOutOfOrder');
   });
   it('with a grace: missed when it is over, and with the last one the verdict falls; where nobody looked at all it is no acceptance', () => {
     atPress(routeWith(weight(), looks({ everyPieces: 100, graceMinutes: 10 })), 100);

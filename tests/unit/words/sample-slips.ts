@@ -76,7 +76,7 @@ export const sampleSlips: { readonly [Type in SlipBody['type']]: Extract<SlipBod
   lookFellDue: { type: 'lookFellDue', ...at, look: 2, by: 'minutes', piece: 730 },
   lookMissed: { type: 'lookMissed', ...at, look: 2, piece: 730, why: 'nextDue' },
   pressRegistered: { type: 'pressRegistered', press: { id: 'PR-2', name: 'Press 2', bench: 'Press 2', balance: 'W-02' } },
-  pressChanged: { type: 'pressChanged', press: { id: 'PR-2', name: 'Press 2', bench: 'Press 2', balance: 'W-03' }, reason: 'Balance W-02 is being repaired' },
+  pressChanged: { type: 'pressChanged', press: { id: 'PR-2', name: 'Press 2', bench: 'Press 2', balance: 'W-03' }, reason: 'Balance W-02 is being repaired', count: 2 },
   pressSet: { type: 'pressSet', lot: 'L26-0417', gate: 'press', characteristic: 'weight', afterSeq: 1200 },
   findingRecorded: { type: 'findingRecorded', ...at, code: 'chip', class: 'major', pieces: 2, ordinals: [4, 17] },
   findingWithdrawn: { type: 'findingWithdrawn', ...at, finding: 12, reason: 'counted twice' },
