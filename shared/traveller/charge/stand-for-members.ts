@@ -26,7 +26,9 @@ export function standForMembers(pen: Pen, stream: string, revised: boolean): voi
   const subject = pen.subject(stream);
   const verdict = subject.kind === 'lot' ? null : verdictOfAll(subject);
   if (verdict === null) return;
-  for (const resting of restingOn(pen, subject)) inherit(pen, subject.id, stream, resting, verdict, revised);
+  // What fails beyond a concession holds the subject again, and those that rest on it.
+  const isHeld = subject.gates.some(({ id, status }) => status === 'conceded' && standsHeldAt(subject, id));
+  for (const resting of restingOn(pen, subject)) inherit(pen, subject.id, stream, resting, verdict, revised, isHeld);
   // A verdict on the blend does not undo what was conceded on a part of it.
   if (subject.kind === 'batch' && subject.blendedFrom.length > 0) for (const { lot } of restingOn(pen, subject)) takePartsConcessions(pen, lot);
 }
@@ -36,15 +38,16 @@ export function standForParts(pen: Pen, stream: string, gateId: string): void {
   const lot = pen.subject(stream);
   const verdict = lot.gates.find(({ id }) => id === gateId)?.verdicts.at(-1)?.verdict;
   if (lot.kind !== 'lot' || verdict === undefined) return;
-  for (const resting of restingOn(pen, lot)) if (resting.gate === gateId) inherit(pen, lot.id, stream, resting, verdict, true);
+  for (const resting of restingOn(pen, lot)) if (resting.gate === gateId) inherit(pen, lot.id, stream, resting, verdict, true, standsHeldAt(lot, gateId));
 }
 
-function inherit(pen: Pen, from: string, fromStream: string, { lot, gate: gateId }: RestingGate, given: Verdict, revised: boolean): void {
+function inherit(pen: Pen, from: string, fromStream: string, { lot, gate: gateId }: RestingGate, given: Verdict, revised: boolean, isHeld: boolean): void {
   const verdict = asOwn(lot, gateId, fromStream, given, revised);
   pen.write(lot.stream, { type: 'gateVerdictInherited', gate: gateId, from: fromStream, verdict, revised });
   const now = pen.lot(lot.id);
   const gate = now.gates.find(({ id }) => id === gateId);
-  if (gate?.status !== 'rejected' || standsHeldAt(now, gateId)) return;
+  const stops = gate?.status === 'rejected' || (gate?.status === 'conceded' && isHeld);
+  if (gate === undefined || !stops || standsHeldAt(now, gateId)) return;
   const near = nearestOf(lot, fromStream, verdict);
   // A part holds the verdict as its own: it may be sorted or reworked apart from the lot it came from. What failed in a charge may not.
   const cause = gate.workedOn === 'lot' ? { by: 'verdict' as const, gate: gateId } : { by: 'charge' as const, gate: gateId, charge: fromStream, ...(near === null ? {} : { near }) };

@@ -9,6 +9,7 @@ import { streamName } from '../stream.ts';
 import type { CommonCommand, DisposeHold } from './commands.ts';
 import { nextHold } from './give-verdict.ts';
 import type { Disposition, DispositionKind, Hold, SomeMembers } from './hold.ts';
+import { verdictOf } from './work.ts';
 import { isOfVerdict } from './hold.ts';
 
 /** Decides holds, dispositions and notes on any subject. */
@@ -33,7 +34,9 @@ export function possibleDispositions(subject: Subject, hold: Hold): readonly Dis
   if (subject.ended !== null) return ['clear'];
   if (!isOfVerdict(cause)) return subject.kind === 'lot' || subject.kind === 'batch' ? ['clear', 'scrap', 'return'] : ['clear'];
   const gate = subject.gates.find(({ id }) => id === cause.gate);
-  if (gate?.status !== 'rejected') return ['clear'];
+  // Conceded, and held again: something fails that the concession was not given for.
+  const fails = gate?.status === 'rejected' || (gate?.status === 'conceded' && verdictOf(gate)?.verdict.accepted === false);
+  if (gate === undefined || !fails) return ['clear'];
   switch (subject.kind) {
     case 'batch': return ['retest', 'rework', 'concession', 'scrap', 'return'];
     case 'furnace': return ['retest', 'reSinter', 'concession'];

@@ -48,7 +48,8 @@ export function reviseVerdict(pen: Pen, stream: string, gateId: string, why: str
   // The same inspection as before: a decision on the hold may have made the next one a re-inspection, but not this one.
   const verdict = withPositions(pen.subject(stream), gate, { ...judged, original: before.verdict.original, workers: withPresent([...before.verdict.workers, ...judged.workers], pen) });
   pen.write(stream, { type: 'verdictRevised', gate: gateId, verdict, why });
-  if (!verdict.accepted && gate.status === 'accepted' && !standsHeldAt(pen.subject(stream), gateId)) holdForVerdict(pen, stream, gateId, gate.name);
+  const isNew = gate.status === 'accepted' || (gate.status === 'conceded' && failsAnew(before.verdict, verdict));
+  if (!verdict.accepted && isNew && !standsHeldAt(pen.subject(stream), gateId)) holdForVerdict(pen, stream, gateId, gate.name);
   if (verdict.original) recountForSwitching(pen, stream, gateId);
   const subject = pen.subject(stream);
   if (subject.kind === 'lot') recountForSkipping(pen, subject.id, gate, verdict);
@@ -56,6 +57,11 @@ export function reviseVerdict(pen: Pen, stream: string, gateId: string, why: str
   standForParts(pen, stream, gateId);
   reviseChartPoints(pen, stream, gate, verdict, why);
   carryOn(pen, stream);
+}
+
+/** True where something fails that did not when this was conceded: a concession is given for what was known then. */
+function failsAnew(before: Verdict, now: Verdict): boolean {
+  return now.results.some(({ characteristic, accepted }) => !accepted && before.results.some((each) => each.characteristic === characteristic && each.accepted));
 }
 
 /** The verdict of a charge names the positions that failed and what lay near them. */

@@ -159,3 +159,32 @@ it('a hold on a charge stops its lots until it is lifted', () => {
   decideHold(plant, 'furnace:F1', { kind: 'clear' });
   workThrough(plant, 'lot:A1', 'dimensions');
 });
+
+describe('a concession on a charge', () => {
+  const density = (value: number) => plant.must({ type: 'correctReading', subject: 'furnace:F1', gate: 'sinter-check', characteristic: 'density', ordinal: 1, value, reason: 'misread', sure: true }, CREW[0]);
+  beforeEach(() => {
+    checkFurnace(plant, 'F1', SOFT);
+    decideHold(plant, 'furnace:F1', { kind: 'concession', statement: 'soft' });
+  });
+
+  it('covers what was known: where a correction makes something else fail, charge and lots are held again', () => {
+    density(12);
+    expect([gateRecord(plant, 'furnace:F1', 'sinter-check').status, ...['furnace:F1', 'lot:A1', 'lot:A2'].map((stream) => standing(plant, stream).length)]).toEqual(['conceded', 1, 1, 1]);
+    const decision = plant.ask({ type: 'dispose', subject: 'furnace:F1', hold: standing(plant, 'furnace:F1')[0] ?? '', disposition: { kind: 'clear' }, reason: 'as agreed' }, CREW[2]);
+    expect(decision).toEqual({ refusal: { code: 'dispositionNotForThis', disposition: 'clear', possible: ['retest', 'reSinter', 'concession'] } });
+    decideHold(plant, 'furnace:F1', { kind: 'retest' });
+    expect(['A1', 'A2'].map((lot) => [sintered(lot).status, standing(plant, `lot:${lot}`)])).toEqual([['waiting', []], ['waiting', []]]);
+  });
+
+  it('may be given anew for what fails now, and goes to the lots', () => {
+    density(12);
+    decideHold(plant, 'furnace:F1', { kind: 'concession', statement: 'soft and light' });
+    expect(plant.lot('A1').concessions.map(({ statement }) => statement)).toEqual(['soft', 'soft and light']);
+    expect([sintered('A1').status, standing(plant, 'lot:A1')]).toEqual(['conceded', []]);
+  });
+
+  it('stands where a correction changes only the number that was conceded', () => {
+    correct(1390);
+    expect(['furnace:F1', 'lot:A1'].map((stream) => standing(plant, stream))).toEqual([[], []]);
+  });
+});
