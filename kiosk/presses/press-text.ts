@@ -11,6 +11,8 @@ const silentMinutes = 3;
 const time = (iso: string): string => formatFor(localeFor(document.documentElement.lang)).time(iso);
 const written = (value: number | null, decimals: number): string => (value === null ? '–' : showNumber(value, decimals));
 
+const weighed = (value: number | null, decimals: number, unit: string): string => (value === null ? '–' : `${written(value, decimals)} ${unit}`);
+
 /** How the drift of a press stands, with its mark. */
 export function driftText({ drift, unit, decimals, target }: PressRow): { readonly mark: StateName; readonly word: string; readonly more: string } {
   if (drift.state !== 'drifting' || drift.side === null) {
@@ -27,15 +29,15 @@ export function lookText({ look }: PressRow): { readonly text: string; readonly 
   return { text: look.dueTime === null ? words.lookAt(showFigure(look.dueAt)) : words.lookOr(showFigure(look.dueAt), time(look.dueTime)), isDue: false };
 }
 
-/** What is wrong with a press's feed now, one line each. @param nowMs milliseconds since 1970 */
-export function warningsOf(row: PressRow, nowMs: number): readonly string[] {
+/** What is wrong with a press's feed now, one line each. @param nowMs milliseconds since 1970 by the server's clock; null where nobody can tell whether it is silent */
+export function warningsOf(row: PressRow, nowMs: number | null): readonly string[] {
   const { lot, balance, balanceStanding, no, lastAt, since, onHold, gateStatus } = row;
   const newest = lastAt !== null && (since === null || lastAt > since) ? lastAt : since;
-  const silent = lot === null || gateStatus !== 'open' || newest === null ? 0 : Math.floor((nowMs - Date.parse(newest)) / 60_000);
+  const silent = lot === null || gateStatus !== 'open' || onHold || newest === null || nowMs === null ? 0 : Math.floor((nowMs - Date.parse(newest)) / 60_000);
   return [
     ...(balanceStanding === 'counts' ? [] : [`${balance}: ${words.balance[balanceStanding]}`]),
     ...(onHold ? [words.held] : lot !== null && gateStatus !== 'open' ? [words.done] : []),
-    ...(silent >= silentMinutes ? [words.silent(showFigure(silent))] : []),
+    ...(silent >= silentMinutes ? [silent < 120 ? words.silent(showFigure(silent)) : words.silentHours(showFigure(Math.floor(silent / 60)))] : []),
     ...(no === null ? [] : [`${words.notTaken}: ${no.words.happened} ${no.words.next}`]),
   ];
 }
@@ -44,7 +46,7 @@ export function warningsOf(row: PressRow, nowMs: number): readonly string[] {
 export function factsOf(row: PressRow): readonly (readonly [string, string])[] {
   const { unit, decimals, pieces, lotSize, mean, s, ppk, outside, missing, waiting, lastAt, missedLooks } = row;
   return [
-    [words.pieces, words.of(showFigure(pieces), showFigure(lotSize))], [words.mean, `${written(mean, decimals)} ${unit}`], [words.s, `${written(s, decimals + 1)} ${unit}`], [words.ppk, written(ppk, 2)], [words.outside, showFigure(outside)],
+    [words.pieces, words.of(showFigure(pieces), showFigure(lotSize))], [words.mean, weighed(mean, decimals, unit)], [words.s, weighed(s, decimals + 1, unit)], [words.ppk, written(ppk, 2)], [words.outside, showFigure(outside)],
     ...(missing === 0 ? [] : [[words.missing, showFigure(missing)] as const]), ...(waiting === 0 ? [] : [[words.waiting, showFigure(waiting)] as const]),
     ...(missedLooks === 0 ? [] : [[words.missedLooks, showFigure(missedLooks)] as const]), [words.newest, lastAt === null ? '–' : showMoment(lastAt)],
   ];

@@ -7,8 +7,9 @@ import '../parts/gh-sheet.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { tell } from '../parts/tell.ts';
 import { chooseTheme, setTrueSize, type Theme } from '../theme/choose-theme.ts';
-import { rememberedSize, rememberedTheme, rememberSize, rememberTheme } from './kiosk-memory.ts';
+import { rememberedSize, rememberedSound, rememberedTheme, rememberSize, rememberSound, rememberTheme } from './kiosk-memory.ts';
 import { goTo } from './navigation.ts';
+import { openSound, playCall } from './play-call.ts';
 import { shellWords } from './words.ts';
 import type { Role } from '../../shared/traveller/index.ts';
 
@@ -36,6 +37,7 @@ export class GhKioskMenu extends LitElement {
   @state() private theme: Theme | null = rememberedTheme();
   @state() private pixelsPerMm = rememberedSize() ?? usualPixelsPerMm;
   @state() private sizing = false;
+  @state() private sound = rememberedSound();
 
   override render() {
     const words = shellWords();
@@ -49,6 +51,7 @@ export class GhKioskMenu extends LitElement {
         </div>
         ${session === null ? nothing : html`<div class="row">${pagesOf(session.roles).map(({ path, text }) => html`<gh-button @click=${() => this.#open(path)}>${text}</gh-button>`)}</div>`}
         <gh-select-list columns="2" .label=${words.look} .value=${this.theme ?? ''} .options=${looks} @option-chosen=${this.#chooseLook}></gh-select-list>
+        <gh-select-list columns="2" .label=${words.sound} .value=${this.sound ? 'on' : 'off'} .options=${[{ value: 'off', text: words.soundOff }, { value: 'on', text: words.soundOn }]} @option-chosen=${this.#chooseSound}></gh-select-list>
         <div>
           ${this.sizing ? this.#size() : html`<gh-button @click=${() => (this.sizing = true)}>${words.trueSize}</gh-button>`}
         </div>
@@ -76,6 +79,15 @@ export class GhKioskMenu extends LitElement {
     setTrueSize(this.pixelsPerMm);
     rememberSize(this.pixelsPerMm);
   }
+
+  /** Switching it on lets it be heard once. */
+  readonly #chooseSound = (event: CustomEvent<{ readonly value: string }>): void => {
+    this.sound = event.detail.value === 'on';
+    rememberSound(this.sound);
+    if (!this.sound) return;
+    openSound();
+    playCall('look');
+  };
 
   readonly #chooseLook = (event: CustomEvent<{ readonly value: string }>): void => {
     const { value } = event.detail;

@@ -15,6 +15,7 @@ import { watchIdle } from './idle.ts';
 import { goTo, listenForNavigation, route } from './navigation.ts';
 import { openScanned } from './open-scanned.ts';
 import { densityAt, DESKS, homeOf, type Desk } from './routes.ts';
+import { called, listenForCalls, putCallAway } from './listen-for-calls.ts';
 import { listenForScans } from './scan-listener.ts';
 import { shellWords } from './words.ts';
 
@@ -47,6 +48,7 @@ export class GhKiosk extends LitElement {
   @state() private scanned: { readonly happened: string; readonly kept: string; readonly next: string } | null = null;
   readonly #session = new Follow(this, () => link.session);
   readonly #route = new Follow(this, () => route);
+  readonly #called = new Follow(this, () => called);
   readonly #announced = new Follow(this, () => announced);
 
   override connectedCallback(): void {
@@ -57,6 +59,7 @@ export class GhKiosk extends LitElement {
     link.session.follow((session) => {
       if (session !== null) fetchAhead(session.roles);
     });
+    listenForCalls();
     watchIdle(() => this.#rest());
     void this.#start();
   }
@@ -97,9 +100,16 @@ export class GhKiosk extends LitElement {
       ${working ? nothing : html`<gh-kiosk-head .route=${here} ?demo=${plant.plant?.demo === true} @person-wanted=${() => this.#changePerson('')}></gh-kiosk-head>`}
       <main id="work" tabindex="-1" @person-wanted=${() => this.#changePerson('')}>
         ${scanned === null ? nothing : html`<gh-notice kind="refusal" .happened=${scanned.happened} .kept=${scanned.kept} .next=${scanned.next} .dismiss=${words.close} @notice-dismissed=${() => (this.scanned = null)}></gh-notice>`}
-        ${this.#deskElement()}
+        ${this.#callHere()}${this.#deskElement()}
       </main>
       ${working ? nothing : html`<gh-kiosk-outbox></gh-kiosk-outbox>`}`;
+  }
+
+  #callHere() {
+    const words = shellWords();
+    const call = this.#called.value;
+    if (call === null) return nothing;
+    return html`<gh-notice kind="fault" .happened=${call.kind === 'look' ? words.called.look(call.lot, String(call.look)) : words.called.drift(call.lot)} .next=${words.called.next} .dismiss=${words.close} @notice-dismissed=${putCallAway}></gh-notice>`;
   }
 
   #deskElement() {

@@ -29,6 +29,15 @@ export function rememberSize(pixelsPerMm: number): void {
   write('true-mm', String(pixelsPerMm));
 }
 
+/** Is somebody called by sound here? Off until it was switched on. */
+export function rememberedSound(): boolean {
+  return read('sound') === 'on';
+}
+/** Keeps whether somebody is called by sound here. */
+export function rememberSound(on: boolean): void {
+  write('sound', on ? 'on' : '');
+}
+
 // A browser may forbid storage; the kiosk then forgets these at each reload, and that is all.
 function read(name: string): string {
   try {

@@ -23,7 +23,7 @@ async function pressRow({ door, feeds }: Plant, { id, name, bench, balance }: Pr
   const { state: gauge } = await door.states.get(streamName('gauge', balance));
   const { state: lot } = running === null ? { state: null } : await door.states.get(streamName('lot', running.lot));
   const { waiting, lastAt, lastValues, no } = feeds.standing(id);
-  const balanceStanding = gauge?.kind !== 'gauge' ? 'unknown' : gauge.withdrawn !== null ? 'withdrawn' : gauge.card.calibrationDue < now.toISOString().slice(0, 10) ? 'overdue' : 'counts';
+  const balanceStanding = gauge?.kind !== 'gauge' ? 'unknown' : gauge.withdrawn !== null ? 'withdrawn' : gauge.outOfTolerance !== null ? 'outOfTolerance' : gauge.card.calibrationDue < now.toISOString().slice(0, 10) ? 'overdue' : 'counts';
   const base = { id, name, bench, balance, balanceStanding, lot: running?.lot ?? null, since: running?.since ?? null, waiting, lastAt, no } as const;
   if (running === null || lot?.kind !== 'lot') return { ...base, ...ofNothing };
   const gate = lot.gates.find((each) => each.id === running.gate);

@@ -5,7 +5,7 @@ const no = z.object({ ok: z.literal(false), refusal: z.looseObject({ code: z.str
 /** One press as its desk shows it. */
 export const pressRowSchema = z.object({
   id: z.string(), name: z.string(), bench: z.string(), balance: z.string(),
-  balanceStanding: z.enum(['counts', 'overdue', 'withdrawn', 'unknown']).describe('whether what the balance weighs counts today'),
+  balanceStanding: z.enum(['counts', 'overdue', 'withdrawn', 'outOfTolerance', 'unknown']).describe('whether what the balance weighs counts today'),
   lot: z.string().nullable().describe('null while the press stands'), since: z.string().nullable(),
   gateName: z.string().nullable(), gateStatus: z.string().nullable(), onHold: z.boolean(),
   unit: z.string(), decimals: z.number(), target: z.number().nullable(), lower: z.number().nullable(), upper: z.number().nullable(),

@@ -39,6 +39,8 @@ export const kioskShellWords = {
   signOff: 'Sign off',
   look: 'Look',
   looks: { device: 'As the device', light: 'Light', dark: 'Dark', contrast: 'High contrast' },
+  sound: 'Sound when a look falls due or weights drift', soundOn: 'On', soundOff: 'Off',
+  called: { look: (lot: string, look: string) => `Look ${look} of lot ${lot} is due now`, drift: (lot: string) => `The weights of lot ${lot} drift`, next: 'Open the lot at this bench.' },
   trueSize: 'Size of this screen',
   trueSizeHint: 'Lay a bank card on the frame and make the frame as wide as the card. Keys are then as large as they should be.',
   wider: 'Wider',

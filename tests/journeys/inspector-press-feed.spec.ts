@@ -1,6 +1,7 @@
-import { expect, test } from './plant.ts';
+import { expect, someone, test } from './plant.ts';
 import type { Kiosk, Plant } from './plant.ts';
 import { lotsWaitingFor, threadOf } from './lot-stories.ts';
+import { fillIn } from './keypad.ts';
 import { PressBalance } from './press-balance.ts';
 import { normalValues } from '../property/metrology/normal-values.ts';
 
@@ -77,3 +78,115 @@ test('a drift is announced before a piece lies outside and names the piece; a lo
   await expect(inspector.page.locator('gh-demand')).toContainText('Look 3: look at 5 pieces');
   await expect(engineer.page.getByText('Looks missed')).toBeVisible();
 });
+
+test('the engineer registers a press, and changes it with a reason when it gets another balance', async ({ startPlant }) => {
+  const plant = await startPlant();
+  const engineer = await plant.openKiosk('Q-401', 'Quality desk');
+  const { page } = engineer;
+  await page.goto('/presses');
+  await engineer.tap(page.getByRole('button', { name: 'Register a press' }));
+  await engineer.tap(page.getByRole('button', { name: 'Register', exact: true }));
+  await expect(page.getByText('This must be filled in.').first()).toBeVisible();
+  await engineer.accessible();
+  await fillIn(engineer, 'Number of the press', 'press-9');
+  await fillIn(engineer, 'Name', 'Press 9');
+  await engineer.tap(page.locator('gh-press-form').getByText('BAL-21'));
+  await engineer.tap(page.getByRole('button', { name: 'Register', exact: true }));
+  const nine = page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: /^Press 9/ }) });
+  await expect(nine).toContainText('BAL-21');
+
+  await engineer.tap(nine.getByRole('button', { name: 'Change the press' }));
+  const form = page.locator('gh-press-form');
+  await engineer.tap(page.getByRole('button', { name: 'Change', exact: true }));
+  await expect(form.getByText('This must be filled in.')).toBeVisible();
+  await fillIn(engineer, 'Reason', 'checked');
+  await engineer.tap(page.getByRole('button', { name: 'Change', exact: true }));
+  await expect(form.getByRole('alert'), 'nothing is different').toBeVisible();
+  await engineer.tap(form.getByText('Begins anew'));
+  await engineer.accessibleInEveryTheme();
+  await engineer.picture('inspector-press-feed-6');
+  await engineer.tap(page.getByRole('button', { name: 'Change', exact: true }));
+  await expect(form).toHaveCount(0);
+  const { slips } = (await (await page.request.get('/api/slips?stream=press%3APRESS-9')).json()) as { slips: readonly { readonly body: Record<string, unknown> }[] };
+  expect(slips.at(-1)?.body).toMatchObject({ type: 'pressChanged', reason: 'checked', count: 2 });
+
+  const inspector = await plant.openKiosk('I-301', 'Press 2');
+  await inspector.page.goto('/presses');
+  await expect(inspector.page.getByRole('heading', { name: /Press 9/ })).toBeVisible();
+  await expect(inspector.page.getByRole('button', { name: 'Change the press' }), 'no right of an inspector').toHaveCount(0);
+});
+
+test('a press that sends nothing is said to be silent; without the network nobody claims it, and what was read stays', async ({ startPlant }) => {
+  const plant = await startPlant((story) => {
+    lotsWaitingFor(story, 'press', [{ id: 'L26-0910', pieces: 1000 }]);
+    // Days ago: the press is set on the lot, and its balance says nothing.
+    story.floor.give(someone('I-301'), 'Press 2', { type: 'openGate', subject: 'lot:L26-0910', gate: 'pressing' });
+    story.floor.give(someone('I-301'), 'Press 2', { type: 'setPress', press: 'PRESS-2', lot: 'L26-0910' });
+  });
+  const engineer = await plant.openKiosk('Q-401', 'Quality desk', { portrait: true });
+  const { page } = engineer;
+  await page.goto('/presses');
+  await expect(page.getByText(/^No piece for [\d,]+ h$/)).toBeVisible();
+  await noSidewaysScrolling(page);
+  await engineer.accessibleInEveryTheme();
+  await engineer.picture('inspector-press-feed-7');
+  await engineer.offline(true);
+  await expect(page.getByText(/No piece for/)).toHaveCount(0, { timeout: 60_000 });
+  await expect(page.locator('gh-notice[kind=offline]').first()).toBeVisible();
+  await expect(page.getByText('0 of 1,000')).toBeVisible();
+  await noSidewaysScrolling(page);
+  await engineer.accessible();
+  await engineer.picture('inspector-press-feed-8');
+  await engineer.offline(false);
+  await expect(page.getByText(/No piece for/)).toBeVisible({ timeout: 60_000 });
+
+  // One weight, and it is silent no longer.
+  const balance = await PressBalance.from(plant, engineer, 'PRESS-2');
+  const inspector = await plant.openKiosk('I-301', 'Press 2');
+  await balance.send([9.9]);
+  await expect(page.getByText(/No piece for/)).toHaveCount(0);
+
+  // The press is said to stand: its row says so, and is silent no longer.
+  await inspector.page.goto('/presses');
+  await inspector.tap(inspector.page.getByRole('button', { name: 'Set on another lot' }));
+  await inspector.tap(inspector.page.getByRole('button', { name: 'The press stands' }));
+  await expect(inspector.page.getByRole('listitem').filter({ hasText: 'Press 2' }).getByText('Stands', { exact: true })).toBeVisible();
+  await expect(inspector.page.getByText(/No piece for/)).toHaveCount(0);
+  await noSidewaysScrolling(inspector.page);
+  await inspector.picture('inspector-press-feed-9');
+});
+
+test('the sound is off until somebody switches it on; what sounds is written on the screen', async ({ startPlant }) => {
+  const plant = await startPlant((story) => lotsWaitingFor(story, 'press', [{ id: 'L26-0910', pieces: 1000 }]));
+  const { inspector, target, balance } = await atThePress(plant);
+  const { page } = inspector;
+  const made = pressing(target, {});
+  await page.addInitScript(() => {
+    const tones = Object.assign(globalThis, { tones: [] as number[] }).tones;
+    const start = OscillatorNode.prototype.start;
+    OscillatorNode.prototype.start = function (this: OscillatorNode, when?: number) { tones.push(this.frequency.value); start.call(this, when); };
+  });
+  const tones = (): Promise<number> => page.evaluate(() => (globalThis as unknown as { tones: number[] }).tones.length);
+  await page.goto('/bench');
+  await balance.send(made(250));
+  await expect(page.getByRole('listitem').filter({ hasText: 'L26-0910' })).toContainText('Look 1 due since');
+  expect(await tones(), 'off').toBe(0);
+  await inspector.tap(page.getByRole('button', { name: /Change person, look, bench/ }));
+  await inspector.tap(page.getByRole('group', { name: /^Sound when/ }).getByText('On', { exact: true }));
+  await expect.poll(tones, 'heard once when it is switched on').toBeGreaterThan(0);
+  await inspector.accessible();
+  await page.reload();
+  await expect(page.getByRole('listitem').filter({ hasText: 'L26-0910' })).toContainText('Look 1 due since');
+  await inspector.tap(page.getByRole('heading', { name: /Press 2/ }).first());
+  const before = await tones();
+  await balance.send(made(250));
+  await expect(page.getByRole('alert').filter({ hasText: 'Look 2 of lot L26-0910 is due now' })).toBeVisible();
+  await expect.poll(tones).toBeGreaterThan(before);
+  await inspector.accessible();
+  await inspector.picture('inspector-press-feed-10');
+});
+
+/** Nothing of the page lies beyond its right edge. */
+async function noSidewaysScrolling(page: Kiosk['page']): Promise<void> {
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0);
+}
