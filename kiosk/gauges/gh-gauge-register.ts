@@ -17,9 +17,9 @@ import './gh-gauge-form.ts';
 const words = gaugesDeskWords.register;
 const columns = [
   { key: 'id', head: words.columns.id, sortable: true, filterable: true }, { key: 'standing', head: words.columns.standing, sortable: true, filterable: true }, { key: 'due', head: words.columns.due, sortable: true },
-  { key: 'name', head: words.columns.name, sortable: true, filterable: true }, { key: 'bench', head: words.columns.bench, sortable: true, filterable: true }, { key: 'kind', head: words.columns.kind, sortable: true, filterable: true },
+  { key: 'name', head: words.columns.name, sortable: true, filterable: true }, { key: 'bench', head: words.columns.bench, sortable: true }, { key: 'kind', head: words.columns.kind, sortable: true, filterable: true },
   { key: 'range', head: words.columns.range }, { key: 'resolution', head: words.columns.resolution, kind: 'number' as const }, { key: 'uncertainty', head: words.columns.uncertainty, kind: 'number' as const },
-  { key: 'lastGood', head: words.columns.lastGood, sortable: true }, { key: 'certificate', head: words.columns.certificate }, { key: 'interval', head: words.columns.interval },
+  { key: 'lastGood', head: words.columns.lastGood, sortable: true }, { key: 'certificate', head: words.columns.certificate },
 ];
 
 /** The gauges of the plant: the list with what is overdue, or a new one. */
@@ -57,7 +57,7 @@ function rowOf(gauge: GaugeRow, day: string): DeskRow {
     texts: {
       id: gauge.id, name: gauge.name, kind: gauge.gaugeKind, range: words.range(showFigure(gauge.least), showFigure(gauge.most), gauge.unit), resolution: words.withUnit(showFigure(gauge.resolution), gauge.unit),
       uncertainty: `${words.withUnit(showFigure(gauge.expandedUncertainty), gauge.unit)} (${showFigure(gauge.coverageFactor ?? 2)})`, due: gauge.calibrationDue, standing: word, bench: benchesOf(gauge),
-      lastGood: gauge.lastGoodAt ?? deskWords.none, certificate: gauge.certificate ?? deskWords.none, interval: gauge.intervalMonths === undefined ? deskWords.none : words.months(showFigure(gauge.intervalMonths)),
+      lastGood: gauge.lastGoodAt ?? deskWords.none, certificate: gauge.certificate ?? deskWords.none,
     },
     // A range stays on one line with its unit.
     shown: { range: words.range(showFigure(gauge.least), showFigure(gauge.most), gauge.unit).replaceAll(' ', '\u00a0'), due: showDay(gauge.calibrationDue), ...(gauge.lastGoodAt === null ? {} : { lastGood: showMoment(gauge.lastGoodAt) }), standing: html`<gh-state-mark state=${markOfGauge[standing]} word=${word} size="small"></gh-state-mark>` },
