@@ -10,7 +10,7 @@ import { Floor } from './floor.ts';
 import { checkGauges } from './gauge-checks.ts';
 import { studyGauges } from './gauge-studies.ts';
 import { openThePlant } from './open-the-plant.ts';
-import { PEOPLE } from './people.ts';
+import { KEEPER, PEOPLE } from './people.ts';
 import type { DemoPerson } from './people.ts';
 import { lotAtPretendPress } from './pretend-press.ts';
 import { PRODUCTS } from './plant-records.ts';
@@ -240,6 +240,6 @@ function openWork(story: Story): void {
   blendedPowder(floor, chance, person('L-201'), person('I-301'), ['P26-109', 'P26-111']);
   floor.give(person('L-201'), 'Lab', { type: 'openCharge', charge: 'F26-290', kind: 'furnace', specification: 'DEMO-F8', programme: 'SINTER-07', ...placed('furnace', ['L26-0471', 'L26-0472', 'L26-0473']) });
   failedCharge(story, person('L-202'), 'F26-291', ['L26-0474', 'L26-0475', 'L26-0476']);
-  lotAtPretendPress(floor, person('I-301'), 'P26-112');
+  lotAtPretendPress(floor, { keeper: KEEPER, inspector: person('I-301') }, 'P26-112');
   floor.wait(10);
 }

@@ -33,7 +33,6 @@ export function gaugesOn(today: string): readonly GaugeCard[] {
     { id: 'MIC-11', name: 'Micrometer 0–25, gauge room', gaugeKind: 'micrometer', unit: 'mm', resolution: 0.001, expandedUncertainty: 0.003, least: 0, most: 25, calibrationDue: inDays(140), bench: 'Gauge room' },
     { id: 'MIC-12', name: 'Micrometer 0–25, spare (overdue)', gaugeKind: 'micrometer', unit: 'mm', resolution: 0.001, expandedUncertainty: 0.003, least: 0, most: 25, calibrationDue: inDays(-3), bench: 'Gauge room' },
     { id: 'BAL-21', name: 'Press balance 2', gaugeKind: 'balance', unit: 'g', resolution: 0.001, expandedUncertainty: 0.002, least: 0, most: 60, calibrationDue: inDays(200), bench: 'Press 2' },
-    { id: 'BAL-22', name: 'Press balance 3', gaugeKind: 'balance', unit: 'g', resolution: 0.001, expandedUncertainty: 0.002, least: 0, most: 60, calibrationDue: inDays(180), bench: 'Press 2' },
     { id: 'OPT-31', name: 'Edge microscope', gaugeKind: 'edge microscope', unit: 'µm', resolution: 0.1, expandedUncertainty: 1.5, least: 0, most: 200, calibrationDue: inDays(9), bench: 'Edge bench' },
     { id: 'DEN-41', name: 'Density balance', gaugeKind: 'density balance', unit: 'g/cm³', resolution: 0.01, expandedUncertainty: 0.01, least: 1, most: 25, calibrationDue: inDays(90), bench: 'Lab' },
     { id: 'COE-42', name: 'Coercivity meter', gaugeKind: 'coercivity meter', unit: 'kA/m', resolution: 0.1, expandedUncertainty: 0.2, least: 0, most: 60, calibrationDue: inDays(120), bench: 'Lab' },

@@ -10,8 +10,16 @@ const [driftsFrom, setAgainAt] = [240, 960];
 /** In half widths of the weight's limits: scatter of a piece, and what the mean gains with each piece while it drifts. */
 const [scatter, slope] = [0.17, 0.0007];
 
+/** Registered when the history ends: what is written beforehand knows one press and one balance. */
+function registerIt(floor: Floor, keeper: DemoPerson): void {
+  const calibrationDue = new Date(Date.parse(floor.now) + 180 * 86_400_000).toISOString().slice(0, 10);
+  floor.give(keeper, 'Office', { type: 'registerGauge', gauge: { id: 'BAL-22', name: 'Press balance 3', gaugeKind: 'balance', unit: 'g', resolution: 0.001, expandedUncertainty: 0.002, least: 0, most: 60, calibrationDue, bench: 'Press 3' } });
+  floor.give(keeper, 'Office', { type: 'registerPress', press: { id: PRETEND_PRESS, name: 'Press 3', bench: 'Press 2', balance: 'BAL-22' } });
+}
+
 /** A lot stands open at the press, with the press set on it and nothing weighed yet. */
-export function lotAtPretendPress(floor: Floor, inspector: DemoPerson, batch: string): void {
+export function lotAtPretendPress(floor: Floor, { keeper, inspector }: { readonly keeper: DemoPerson; readonly inspector: DemoPerson }, batch: string): void {
+  registerIt(floor, keeper);
   floor.give(inspector, 'Press 2', { type: 'openLot', lot: LOT, product: 'DCGT-D4', batch, quantity: 2400, trayCapacity: 60, order: 'D-0490' });
   floor.give(inspector, 'Press 2', { type: 'openGate', subject: `lot:${LOT}`, gate: 'pressing' });
   floor.give(inspector, 'Press 2', { type: 'setPress', press: PRETEND_PRESS, lot: LOT });

@@ -49,6 +49,8 @@ test('the same is done with the keyboard alone', async ({ startPlant }) => {
   const row = inspector.page.getByRole('link', { name: /L26-0501/ });
   await expect(row).toBeVisible();
   inspector.countFromHere();
+  await inspector.reach(inspector.page.getByRole('link', { name: 'Go to the work' }));
+  await inspector.press('Enter');
   await inspector.reach(row);
   await inspector.press('Enter');
   await expect(button(inspector, 'All 80 are good')).toBeVisible();

@@ -111,7 +111,7 @@ test('on a tablet: a limit that is not in hand is asked for, a circle is chosen,
 
   await engineer.tap(link(engineer, 'Define the product'));
   await expect(field(engineer)).toHaveValue('TNMG160404');
-  await expect(page.getByRole('textbox', { name: 'Thickness s', exact: true })).toHaveValue('4.76');
+  await expect(page.getByRole('textbox', { name: 'Thickness s, sintered', exact: true })).toHaveValue('4.76');
   await retype(engineer, 'TNMG 17');
   await engineer.tap(button(engineer, 'Save it'));
   await expect(page.getByText(/Position 5 \(size\), “17”: No standard inscribed circle of this shape has such an edge\./)).toBeVisible();
