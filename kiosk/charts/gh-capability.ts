@@ -82,13 +82,14 @@ export class GhCapability extends LitElement {
     return { key: name, texts: { index: name, value, low, high, by }, shown: { value: html`<gh-chart-how label=${words.ask(name, value)} shown=${value} @how-wanted=${() => (this.asked = asked(value))}></gh-chart-how>` } };
   }
 
-  #histogram({ unit, decimals, characteristicName }: ChartedThing, { keptValues, lower, upper }: ChartedCapability) {
+  #histogram({ unit, decimals, characteristicName }: ChartedThing, { keptValues, lower, upper, figures }: ChartedCapability) {
+    const all = typeof figures === 'string' ? keptValues.length : figures.values;
     if (keptValues.length === 0) return nothing;
     const show = (value: number): string => showNumber(value, decimals);
     const classes = histogramClasses(keptValues, 10 ** -decimals);
     const mean = keptValues.reduce((sum, value) => sum + value, 0) / keptValues.length;
     const edge = (value: number): string => showNumber(value, decimals + 1);
-    return html`<gh-histogram .classes=${classes} .marks=${{ lower, upper, mean }} caption="${characteristicName}: ${words.histogram(showFigure(keptValues.length))}" .words=${{ x: `${characteristicName}, ${unit ?? ''}`, y: words.axisCount, lower: words.lower, upper: words.upper, mean: words.mean, show }}></gh-histogram>
+    return html`<gh-histogram .classes=${classes} .marks=${{ lower, upper, mean }} caption="${characteristicName}: ${words.histogram(showFigure(keptValues.length), showFigure(all))}" .words=${{ x: `${characteristicName}, ${unit ?? ''}`, y: words.axisCount, lower: words.lower, upper: words.upper, mean: words.mean, show }}></gh-histogram>
       <details><summary>${words.histogramTable}</summary>${this.#classes.table(words.histogramTable, classColumns, classes.map(({ from, to, count }) => ({ key: String(from), texts: { from: edge(from), to: edge(to), count } })), { empty: '' })}</details>`;
   }
 }

@@ -74,7 +74,7 @@ export class GhCharacteristicPage extends LitElement {
       ${this.#capability === null || state.points.length === 0 ? nothing : html`<gh-capability .about=${state.about} .capability=${this.#capability} ?steady=${this.#isSteady(state)}></gh-capability>`}`;
   }
 
-  /** Some chart has signed limits, and none speaks at the newest lot or since. */
+  /** Some chart has signed limits, and none signals at any of the lots. */
   #isSteady(state: ChartState): boolean {
     return state.charts.some(({ frozen }) => frozen !== null) && this.#drawn.every((drawn) => typeof drawn === 'string' || drawn.signals.length === 0);
   }

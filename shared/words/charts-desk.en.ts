@@ -60,9 +60,9 @@ export const chartsDeskWords = {
     by: { chiSquare: 'exact, chi-square', noncentralT: 'exact, noncentral t', bissell: 'approximate, Bissell', noncentralTBothSides: 'noncentral t, both sides', clopperPearson: 'exact, Clopper–Pearson' },
     tooFew: 'Fewer than 8 values: no capability is shown.', noSpread: 'All values are equal: there is no scatter to compare with the tolerance.', noLimit: 'Without a limit there is no capability.',
     few: (n: string) => `Only ${n} values; below 30 the intervals are wide and the approximate ones rough.`, notNormal: (p: string) => `The values do not look normal (Shapiro–Wilk, p ${p}). Indices and the share by the normal law do not mean what they say; the counted share does.`, normal: (p: string, n: string) => `No sign against a normal distribution in ${n} values (Shapiro–Wilk, p ${p}).`, notTested: 'Whether the values are normal was not tested: none are kept singly, or too few.',
-    notSteady: 'A chart signals or has no signed limits: capability means something only while nothing changes.', differ: 'Limits differ from lot to lot; the newest are taken here.',
+    notSteady: 'A chart signals at one of these lots, or no limits are signed for: capability means something only while nothing changes.', differ: 'Limits differ from lot to lot; the newest are taken here.',
     names: { width: { within: 'Cp', overall: 'Pp' }, lowerSide: { within: 'CPL', overall: 'PPL' }, upperSide: { within: 'CPU', overall: 'PPU' }, centred: { within: 'Cpk', overall: 'Ppk' } },
-    ask: (name: string, value: string) => `${name} ${value}: how?`, histogram: (n: string) => `${n} values kept singly`, class: 'From', classTo: 'to below', count: 'Values', histogramTable: 'Values by class', axisCount: 'values', mean: 'mean', lower: 'lower limit', upper: 'upper limit',
+    ask: (name: string, value: string) => `${name} ${value}: how?`, histogram: (n: string, all: string) => (n === all ? `${n} values` : `${n} of ${all} values, those kept singly`), class: 'From', classTo: 'to below', count: 'Values', histogramTable: 'Values by class', axisCount: 'values', mean: 'mean', lower: 'lower limit', upper: 'upper limit',
   },
   how: {
     formula: 'Formula', inputs: 'Put in', holds: 'Holds for', holdsText: 'normal values of a steady process',

@@ -2,6 +2,7 @@ import { DRIFT_LAMBDAS, USUAL_LAMBDA } from '../../../shared/metrology/drift/ind
 import { AQLS, INSPECTION_LEVELS } from '../../../shared/sampling/attributes/index.ts';
 import { VARIABLES_AQLS, VARIABLES_LEVELS } from '../../../shared/sampling/variables/index.ts';
 import { FINDING_CLASSES, type AcceptBy, type AttributesRule, type FindingClass, type RiskPoints, type VariablesRule } from '../../../shared/traveller/index.ts';
+import type { DriftWatch, EveryPieceRule } from '../../../shared/traveller/plan/characteristic.ts';
 import { planWritingWords } from '../../../shared/words/plan-writing.en.ts';
 import { showFigure } from '../../desk/show.ts';
 import { labels } from '../../desk/words.ts';
@@ -40,8 +41,8 @@ export function ruleFields(rule: AnyRule, unit: string, tables: readonly LoadedT
     ];
     case 'everyPiece': return [
       numberField('ejectAtMostPercent', words.ejectAtMost, rule.ejectAtMostPercent, (ejectAtMostPercent) => ({ ...rule, ejectAtMostPercent }), { least: 0, most: 100 }, { unit: '%' }),
-      choiceField('driftLambda', words.driftLambda, 'tiles', String(rule.drift?.lambda ?? USUAL_LAMBDA), DRIFT_LAMBDAS.map((lambda) => ({ value: String(lambda), text: showFigure(lambda) })), (chosen) => ({ ...rule, drift: { ...rule.drift, lambda: DRIFT_LAMBDAS.find((each) => String(each) === chosen) ?? USUAL_LAMBDA } })),
-      yesNoField('driftHolds', words.driftHolds, rule.drift?.holds ?? false, words.driftHoldsOf.yes, words.driftHoldsOf.no, (holds) => ({ ...rule, drift: { ...rule.drift, holds } })),
+      choiceField('driftLambda', words.driftLambda, 'tiles', String(rule.drift?.lambda ?? USUAL_LAMBDA), DRIFT_LAMBDAS.map((lambda) => ({ value: String(lambda), text: showFigure(lambda) })), (chosen) => driftOf(rule, 'lambda', DRIFT_LAMBDAS.find((each) => String(each) === chosen) ?? USUAL_LAMBDA, USUAL_LAMBDA)),
+      yesNoField('driftHolds', words.driftHolds, rule.drift?.holds ?? false, words.driftHoldsOf.yes, words.driftHoldsOf.no, (holds) => driftOf(rule, 'holds', holds, false)),
     ];
     case 'interval': return [
       wholeField('everyPieces', words.everyPieces, rule.everyPieces, (everyPieces) => ({ ...rule, everyPieces }), { least: 1, most: 1_000_000 }, { unit: words.pieces }),
@@ -163,4 +164,9 @@ function withClass<V>(values: ByClass<V>, each: FindingClass, value: V | null): 
   const { [each]: _, ...others } = values;
   const changed: ByClass<V> = value === null ? Object.fromEntries(Object.entries(others)) : { ...others, [each]: value };
   return changed;
+}
+
+/** A rule that says nothing of drift goes on saying nothing while what is usual is chosen. */
+function driftOf<K extends keyof DriftWatch>(rule: EveryPieceRule, key: K, value: DriftWatch[K], usual: DriftWatch[K]): EveryPieceRule {
+  return (rule.drift?.[key] ?? usual) === value ? rule : { ...rule, drift: { ...rule.drift, [key]: value } };
 }
