@@ -208,7 +208,7 @@ test('the lots near the failed position are sintered again, the other is concede
     await expect(engineer.page.getByRole('listitem').filter({ hasText: 'Sintered check, from furnace charge F26-926' })).toContainText('Accepted');
   }
   await kiosk.page.goto('/traveller/furnace/F26-926');
-  await expect(kiosk.page.getByText('L26-0922: Top 1 (sintered again)')).toBeVisible();
+  await expect(kiosk.page.getByText('L26-0922: Top: 1 (sintered again)')).toBeVisible();
 });
 
 test('the charge by keyboard', async ({ startPlant }) => {
