@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { EQUIPMENT, PROGRAMMES } from '../../demo-data/charge-records.ts';
 import { gaugesOn, GRADES, LAYERS, PRODUCTS } from '../../demo-data/plant-records.ts';
 import { PLANS } from '../../demo-data/plans.ts';
 import { RECORDS_FORM, type RecordsFile } from '../../shared/wire/records-file.ts';
@@ -8,7 +9,7 @@ import type { Kiosk } from './plant.ts';
 
 const button = ({ page }: Kiosk, name: string | RegExp) => page.getByRole('button', { name });
 const link = ({ page }: Kiosk, name: string | RegExp) => page.getByRole('link', { name });
-const records = (): RecordsFile => ({ form: RECORDS_FORM, plans: PLANS, grades: GRADES, layers: LAYERS, products: PRODUCTS, gauges: gaugesOn(new Date().toISOString().slice(0, 10)) });
+const records = (): RecordsFile => ({ form: RECORDS_FORM, plans: PLANS, grades: GRADES, layers: LAYERS, products: PRODUCTS, gauges: gaugesOn(new Date().toISOString().slice(0, 10)), equipment: EQUIPMENT, programmes: PROGRAMMES });
 const asFile = (file: RecordsFile) => ({ name: 'records.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(file)) });
 
 async function enrol(kiosk: Kiosk, badge: string, name: string, role: string, pin: string): Promise<void> {
@@ -69,12 +70,12 @@ test('a plant that starts empty gets its records from a file, two engineers appr
   if (route === undefined || product === undefined) throw new Error('records are needed');
   await file.setInputFiles(asFile({ ...records(), plans: [...plans.reverse(), { ...route, gates: [] }], products: [{ ...product, grade: 'NO-GRADE' }, ...products] }));
   await expect(first.page.getByRole('row', { name: /CNMG-D1 .*Not allowed.*grade NO-GRADE, which is neither here nor in the file/ })).toBeVisible();
-  await first.tap(button(first, `Load ${PLANS.length + GRADES.length + LAYERS.length + products.length + 8} records`));
+  await first.tap(button(first, `Load ${PLANS.length + GRADES.length + LAYERS.length + products.length + records().gauges.length + EQUIPMENT.length + PROGRAMMES.length} records`));
   const refused = first.page.getByRole('row', { name: new RegExp(`${route.id} .*Refused.*a route has at least one gate`) });
   await expect(refused).toBeVisible();
   const without = products.find(({ plan }) => plan === route.id);
   await expect(first.page.getByRole('row', { name: new RegExp(`product ${without?.id} .*Refused`) })).toContainText(route.id);
-  await expect(first.page.getByText(`Loaded: ${PLANS.length + GRADES.length + LAYERS.length + products.length + 8 - 2} records.`)).toBeVisible();
+  await expect(first.page.getByText(`Loaded: ${PLANS.length + GRADES.length + LAYERS.length + products.length + records().gauges.length + EQUIPMENT.length + PROGRAMMES.length - 2} records.`)).toBeVisible();
   await expect(first.page.getByText('Refused: 2 records; the table says why.')).toBeVisible();
   await first.accessibleInEveryTheme();
   await first.picture('records-refused');
@@ -108,7 +109,7 @@ test('a plant that starts empty gets its records from a file, two engineers appr
   const saved = second.page.waitForEvent('download');
   await second.tap(button(second, 'Save these records as a file'));
   const text = readFileSync(await (await saved).path(), 'utf8');
-  expect(JSON.parse(text)).toEqual({ ...records(), plans: PLANS.filter(({ id }) => id === 'POWDER-F8'), products: [...records().products].sort((one, other) => one.id.localeCompare(other.id)), gauges: expect.arrayContaining([...records().gauges]) });
+  expect(JSON.parse(text)).toEqual({ ...records(), plans: PLANS.filter(({ id }) => id === 'POWDER-F8'), products: [...records().products].sort((one, other) => one.id.localeCompare(other.id)), gauges: expect.arrayContaining([...records().gauges]), equipment: [...EQUIPMENT].sort((one, other) => one.id.localeCompare(other.id)), programmes: PROGRAMMES });
   await second.accessible();
 
   const lab = await plant.openKiosk('', '', { signOn: false });
@@ -150,7 +151,7 @@ test('an engineer defines a grade, a coating and a product by hand, and changes 
   await expect(engineer.page.getByText('HAND-L is saved.')).toBeVisible();
 
   await engineer.page.goto('/plans/catalogue/product?new');
-  for (const [label, text] of [['Number', 'HAND-P'], ['Designation', 'CNMG 12 04 08'], ['Name', 'By hand insert'], ['Item code', 'CNMG-HAND'], ['Marking', 'CNMG HAND'], ['Pieces a box', '10'], ['Sintered volume', '661'], ['Thickness s', '4.76']] as const) await fillIn(engineer, label, text);
+  for (const [label, text] of [['Number', 'HAND-P'], ['Designation', 'CNMG 12 04 08'], ['Name', 'By hand insert'], ['Item code', 'CNMG-HAND'], ['Marking', 'CNMG HAND'], ['Pieces a box', '10'], ['Sintered volume', '661'], ['Thickness s, sintered', '4.76']] as const) await fillIn(engineer, label, text);
   await choose('Grade', /HAND-9/);
   await choose('Coating', /HAND-L/);
   await choose('Plan', /ROUTE-CNMG/);
