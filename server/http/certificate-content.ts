@@ -30,7 +30,8 @@ export function certificateContent({ lot, release, parents, batch, charges, coat
   // A charge may hold lots that come for the first time beside one that comes again: for this lot it is a re-inspection.
   const gates = subjects.flatMap((subject) => gateRows(subject, names).map((row) => (cameAgain.has(subject.stream) ? { ...row, isReinspection: true } : row)));
   const measured = subjects.flatMap(measuredRows);
-  const concessions = [batch, ...parents, lot].flatMap((subject) => subject.concessions).map((concession) => concessionRow(concession, release.quantity));
+  // A concession on the powder stands on its thread and on the lot's; it is one decision and is told once.
+  const concessions = distinct([batch, ...parents, lot].flatMap((subject) => subject.concessions).map((concession) => concessionRow(concession, release.quantity)));
   const corrections = [batch, ...charges, ...parents, lot].flatMap((subject) => correctionRows(subject, names));
   const cautions = [...chargeNotes(lot, charges), ...subjects.flatMap(variablesNotes)];
   const decisions = subjects.flatMap(decisionNotes).map((note) => clip(note, 600));
@@ -40,11 +41,20 @@ export function certificateContent({ lot, release, parents, batch, charges, coat
     form: 'gatehand-certificate-1', language: 'en', demo: lot.demo, plant: { name: clip(plant.name, 80), address: clip(plant.address, 160) },
     certificate: { number: release.certificate, issuedOn: release.at.slice(0, 10), documentType: '3.1' }, purchaser: lot.order === null ? null : { name: null, order: clip(lot.order, 60), orderLine: null },
     product: { designation: clip(lot.product.designation, 60), grade: clip(batch.grade.name, 60), coating: coating === null ? null : clip(coating, 60), specification: clip(said.specification(lot.plan, lot.planVersion), 100), marking: clip(lot.product.marking, 100) },
-    lot: { number: lot.id, quantity: release.quantity, powderBatches: [batch.id], furnaceCharges: charged('furnace').slice(0, 20), coatingCharges: charged('coating').slice(0, 20) },
+    lot: { number: lot.id, quantity: release.quantity, powderBatches: [batch.id, ...batch.blendedFrom.map((part) => part.batch)].slice(0, 20), furnaceCharges: charged('furnace').slice(0, 20), coatingCharges: charged('coating').slice(0, 20) },
     gates: gates.slice(0, most.gates), measured: measured.slice(0, most.measured), concessions: concessions.slice(0, most.concessions), corrections: corrections.slice(0, most.corrections),
-    notes: [...new Set(subjects.flatMap(tableNotesOf).map((note) => labels.tableNotes[note])), ...decisions.slice(0, most.decisions), ...cautions.slice(0, most.cautions), ...beyond.map(said.furtherEntries)],
+    notes: [...blendNotes(batch), ...new Set(subjects.flatMap(tableNotesOf).map((note) => labels.tableNotes[note])), ...decisions.slice(0, most.decisions), ...cautions.slice(0, most.cautions), ...beyond.map(said.furtherEntries)],
     signatures: release.signatures.map(({ badge, name, role, meaning, at }) => ({ name: clip(name, 80), badge: clip(badge, 20), role: labels.roles[role], meaning: labels.signatureMeanings[meaning], at })),
   };
+}
+
+/** Says of a blend what it was blended of, so that no heat number goes unnamed. */
+function blendNotes({ id, blendedFrom }: Batch): readonly string[] {
+  return blendedFrom.length === 0 ? [] : [clip(said.blendOf(id, blendedFrom.map(({ batch }) => batch)), 600)];
+}
+
+function distinct<Row>(rows: readonly Row[]): readonly Row[] {
+  return [...new Map(rows.map((row) => [JSON.stringify(row), row])).values()];
 }
 
 function concessionRow({ statement, signature }: Concession, quantity: number): CertificateContent['concessions'][number] {

@@ -37,5 +37,6 @@ export const certificateEntryWords = {
   again: (how: string, charge: string, before: number) => `The lot was ${how} in charge ${charge}; the verdict of that charge stands as a re-inspection, after ${before === 1 ? 'one attempt' : `${before} attempts`} before.`,
   failedIn: (charge: string, positions: string, near: string) => `In charge ${charge} the test piece failed at ${positions}. ${near}`,
   despite: (charge: string, name: string, reason: string) => `Charge ${charge}, ${name}: confirmed in spite of the log, or without one: ${reason}.`,
+  blendOf: (batch: string, parts: readonly string[]) => `Powder batch ${batch} is a blend of ${parts.join(', ')}.`,
   furtherEntries: (rows: number) => `${rows} further entries of this kind stand on the travellers and not on this paper.`,
 };
