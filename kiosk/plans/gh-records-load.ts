@@ -1,3 +1,4 @@
+import './read-without-eval.ts';
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { recordsFileWords as words } from '../../shared/words/records-file.en.ts';

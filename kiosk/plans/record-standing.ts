@@ -1,3 +1,4 @@
+import './read-without-eval.ts';
 import type { EquipmentCard, GaugeCard, GradeCard, InspectionPlan, LayerCard, ProductCard, ProgrammeCard } from '../../shared/traveller/index.ts';
 import { RECORDS_FORM, type RecordCommand, type RecordsFile } from '../../shared/wire/records-file.ts';
 

@@ -1,3 +1,4 @@
+import '../read-without-eval.ts';
 import { z } from 'zod';
 import { inspectionPlanSchema } from '../../../shared/wire/plan-schema.ts';
 import type { InspectionPlan } from '../../../shared/traveller/index.ts';
