@@ -89,7 +89,7 @@ export class GhField extends LitElement {
     const described = describedBy === '' ? nothing : describedBy;
     const wrong = this.error === '' ? nothing : 'true';
     if (this.multiline)
-      return html`<textarea id="entry" .value=${live(this.value)} maxlength=${this.maxLength} ?required=${this.required} ?disabled=${this.disabled}
+      return html`<textarea id="entry" rows=${Math.min(12, Math.max(2, this.value.split('\n').length))} .value=${live(this.value)} maxlength=${this.maxLength} ?required=${this.required} ?disabled=${this.disabled}
         ?readonly=${this.readonly} aria-describedby=${described} aria-invalid=${wrong} @input=${this.#typed} @change=${this.#settled}></textarea>`;
     return html`<input id="entry" .value=${live(this.value)} type=${this.type} inputmode=${this.entry} autocomplete=${this.remember}
         maxlength=${this.maxLength} ?required=${this.required} ?disabled=${this.disabled} ?readonly=${this.readonly}
