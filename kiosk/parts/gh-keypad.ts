@@ -165,7 +165,11 @@ export class GhKeypad extends LitElement {
     const foreign = this.#run.hear(event.timeStamp, this.value);
     event.preventDefault();
     if (foreign) return;
-    if (key === 'Enter') return this.#enter();
+    if (key === 'Enter') {
+      // The next line of a device may follow within the pause that joins keys: its figure is another.
+      this.#run.end();
+      return this.#enter();
+    }
     if (key === 'Backspace') return this.#shorten();
     if (key === 'Delete') return this.#show('');
     const hasFigure = !this.#entered && this.value !== '';

@@ -9,7 +9,7 @@ interface Desk { readonly name: string; readonly badge: string; readonly bench: 
 /** Each desk where nothing waits, with what it reads first. */
 const DESKS: readonly Desk[] = [
   { name: 'bench', badge: 'I-303', bench: 'Final visual 1', path: '/bench', reads: '**/api/bench?*', loading: 'Reading what waits here', filled: 'Nothing waits at this bench.' },
-  { name: 'lab', badge: 'L-201', bench: 'Lab', path: '/lab', reads: '**/api/bench?*', loading: 'Reading what waits in the lab', filled: 'No batch and no charge waits for a test.' },
+  { name: 'lab', badge: 'L-201', bench: 'Lab', path: '/lab', reads: '**/api/bench?*', loading: 'Reading what waits in the lab', filled: 'No test waits at this bench.' },
   { name: 'release', badge: 'R-501', bench: 'Office', path: '/release', reads: '**/api/release', loading: 'Reading from the server.', filled: 'No lot waits for release.' },
   { name: 'packing', badge: 'P-601', bench: 'Packing', path: '/packing', reads: '**/api/packing', loading: 'Reading from the server.', filled: 'No released lot waits to be packed or shipped.' },
   { name: 'plans', badge: 'Q-401', bench: 'Office', path: '/plans/switching', reads: '**/api/switching', loading: 'Reading from the server.', filled: 'No lot has been judged yet.' },

@@ -64,7 +64,7 @@ test('the lab tests and releases a powder batch, and the press has its weight an
   const plant = await startPlant();
   const kiosk = await plant.openKiosk('L-201', 'Lab');
   const press = await plant.openKiosk('I-301', 'Press 2', { portrait: true });
-  await expect(kiosk.page.getByText('No batch and no charge waits for a test.')).toBeVisible();
+  await expect(kiosk.page.getByText('No test waits at this bench.')).toBeVisible();
   await kiosk.accessibleInEveryTheme();
   await openBatch(kiosk, 'P26-900');
   await kiosk.picture('lab-powder-release-1');

@@ -68,7 +68,7 @@ function work(plant: LittlePlant, lot: string, dice: readonly number[]): void {
         for (let look = 1; look <= basis.looks; look += 1) give({ ...at, type: 'takeLook', look, found: next() % 5 === 0 ? 1 : 0, code: 'major' });
         break;
       case 'everyPiece':
-        for (let from = 1; from <= n; from += 5000) give({ ...at, type: 'takeWeights', fromPiece: from, values: Array.from({ length: Math.min(5000, n - from + 1) }, () => Math.max(0.1, VALUES[next() % VALUES.length] ?? 1)), ...gauge });
+        for (let from = 1; from <= n; from += 5000) give({ ...at, type: 'takeWeights', fromPiece: from, values: Array.from({ length: Math.min(5000, n - from + 1) }, () => Math.min(25, Math.max(0.1, VALUES[next() % VALUES.length] ?? 1))), ...gauge });
         break;
       default:
         for (let ordinal = 1; ordinal <= n; ordinal += 1) {
