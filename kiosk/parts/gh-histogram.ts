@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { histogramDrawing, type HistogramClass, type HistogramWords } from './histogram-drawing.ts';
+import { figureStyles } from './figure-styles.ts';
 import { partStyles } from './part-styles.ts';
 import { Room } from './room.ts';
 
@@ -13,19 +14,11 @@ export type { HistogramClass, HistogramWords } from './histogram-drawing.ts';
 @customElement('gh-histogram')
 export class GhHistogram extends LitElement {
   static override styles = [
-    partStyles,
+    partStyles, figureStyles,
     css`
-      figure { margin: 0; background: var(--slip); border: var(--rule) solid var(--line-strong); }
-      figcaption { padding: 0.4em var(--pad); border-block-end: 3px double var(--line-strong); font-weight: 650; }
-      svg { display: block; inline-size: 100%; block-size: var(--chart-height, 260px); }
-      .paper { fill: var(--slip); }
-      .frame { fill: none; stroke: var(--ink); stroke-width: 1.4; }
-      .rung { stroke: var(--line); }
       .bar { fill: var(--slip-under); stroke: var(--link); stroke-width: 1.8; }
       .limit { stroke: var(--bad); stroke-width: 2.2; stroke-dasharray: 9 4; }
       .mean { stroke: var(--ink); stroke-width: 1.6; stroke-dasharray: 2 4; }
-      text { font-family: var(--face-figures); font-size: 13.5px; fill: var(--ink); }
-      .axis { font-family: var(--face); fill: var(--ink-soft); }
       @media print { svg { block-size: 60mm; } :host { break-inside: avoid; } }
     `,
   ];

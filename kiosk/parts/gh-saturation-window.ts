@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { figureStyles } from './figure-styles.ts';
 import { partStyles } from './part-styles.ts';
 import { Room } from './room.ts';
 import { saturationDrawing, type SaturationAxes, type SaturationBand } from './saturation-drawing.ts';
@@ -12,10 +13,8 @@ export type { SaturationAxes, SaturationBand } from './saturation-drawing.ts';
  */
 @customElement('gh-saturation-window')
 export class GhSaturationWindow extends LitElement {
-  static override styles = [partStyles, css`
-    figure { margin: 0; background: var(--slip); border: var(--rule) solid var(--line-strong); }
-    figcaption { padding: 0.4em var(--pad); border-block-end: 3px double var(--line-strong); font-weight: 650; }
-    svg { display: block; inline-size: 100%; block-size: var(--chart-height, 205px); }
+  static override styles = [partStyles, figureStyles, css`
+    svg { block-size: var(--chart-height, 205px); }
     .paper, .band.normal { fill: var(--slip); }
     .band.low, .band.high { fill: url(#bars); }
     .band.warnLow, .band.warnHigh { fill: url(#spots); }
@@ -23,11 +22,9 @@ export class GhSaturationWindow extends LitElement {
     .spot { fill: var(--line-strong); }
     .wall { stroke: var(--ink); stroke-width: 1.6; stroke-dasharray: 5 4; }
     .wall.limit { stroke: var(--bad); stroke-width: 2.4; stroke-dasharray: none; }
-    .frame { fill: none; stroke: var(--ink); stroke-width: 1.4; }
     .tick { stroke: var(--ink); }
     text { font-family: var(--face-figures); font-size: 13px; fill: var(--ink); }
     .second { fill: var(--ink-soft); }
-    .axis { font-family: var(--face); fill: var(--ink-soft); }
     .name { font-family: var(--face); font-weight: 700; stroke: var(--slip); stroke-width: 5px; paint-order: stroke; }
     .name.low, .name.high { fill: var(--bad); }
     .name.normal { fill: var(--good); }

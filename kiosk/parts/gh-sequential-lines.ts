@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { figureStyles } from './figure-styles.ts';
 import { partStyles } from './part-styles.ts';
 import { Room } from './room.ts';
 import { sequentialDrawing, type SequentialLines, type SequentialPath, type SequentialWords } from './sequential-drawing.ts';
@@ -13,12 +14,9 @@ export type { SequentialLines, SequentialPath, SequentialWords } from './sequent
 @customElement('gh-sequential-lines')
 export class GhSequentialLines extends LitElement {
   static override styles = [
-    partStyles,
+    partStyles, figureStyles,
     css`
-      figure { margin: 0; background: var(--slip); border: var(--rule) solid var(--line-strong); }
-      figcaption { padding: 0.4em var(--pad); border-block-end: 3px double var(--line-strong); font-weight: 650; }
-      svg { display: block; inline-size: 100%; block-size: var(--chart-height, 240px); }
-      .paper { fill: var(--slip); }
+      svg { block-size: var(--chart-height, 240px); }
       .frame, .path, .line, .cut, .tick, .found { fill: none; }
       .frame { stroke: var(--ink); stroke-width: 1.4; }
       .rejecting { fill: url(#bars); }
@@ -33,8 +31,6 @@ export class GhSequentialLines extends LitElement {
       .path { stroke: var(--link); stroke-width: 3.2; stroke-linejoin: round; }
       .found { stroke: var(--bad); stroke-width: 2.6; }
       .now { fill: var(--slip); stroke: var(--link); stroke-width: 3; }
-      text { font-family: var(--face-figures); font-size: 13.5px; fill: var(--ink); }
-      .axis { font-family: var(--face); fill: var(--ink-soft); }
       .field { font-family: var(--face); font-weight: 700; stroke: var(--slip); stroke-width: 4px; paint-order: stroke; }
       .field.reject { fill: var(--bad); }
       .field.accept { fill: var(--good); }
