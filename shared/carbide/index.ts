@@ -12,5 +12,5 @@ export type { BarSizes, DirectionalNumbers, Shrinkages } from './directional-shr
 export { COBALT_SATURATION_UT_M3_PER_KG, oerstedFromKAPerM, relativeSaturation } from './magnetics.ts';
 export { pressTargetsByDirection, pressUncertainty, weightRoom } from './press-by-direction.ts';
 export type { DirectionalRequest, DirectionalTargets, FactorUncertainties, SizeLimits } from './press-by-direction.ts';
-export { lengthChangeFromMassChange, linearShrinkage, pressTargets, shrinkageNumbers } from './shrinkage.ts';
-export type { PressRequest, PressTargets, ShrinkageNumbers } from './shrinkage.ts';
+export { lengthChangeFromMassChange, linearShrinkage, shrinkageNumbers } from './shrinkage.ts';
+export type { ShrinkageNumbers } from './shrinkage.ts';

@@ -39,7 +39,7 @@ export type DirectionalTargets = {
  * each limit of it likewise; die = size across / (1 − S in the plane). Limits of the green height carry those of the sintered height and nothing else:
  * what the factors themselves are uncertain by is `pressUncertainty`.
  * @throws OutsideDomain for values outside the ranges beside each field, a size not above 0, or limits that do not enclose the height
- * @see mass balance and directional shrinkage, derived; even shrinkage gives `pressTargets`
+ * @see mass balance and directional shrinkage, derived
  */
 export function pressTargetsByDirection(request: DirectionalRequest): DirectionalTargets {
   const { sinteredVolumeMm3, sinteredDensityGPerCm3, binderFraction, furtherLossFraction = 0, shrinkages, heightMm, heightLimits, acrossMm } = request;

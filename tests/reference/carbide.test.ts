@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
-  archimedesDensity, craterLayersUm, craterThicknessUm, lengthChangeFromMassChange, linearShrinkage, oerstedFromKAPerM, pressTargets,
+  archimedesDensity, craterLayersUm, craterThicknessUm, evenShrinkage, lengthChangeFromMassChange, linearShrinkage, oerstedFromKAPerM, pressTargetsByDirection,
   relativeSaturation, shrinkageNumbers, theoreticalDensityGPerCm3, volumeFraction, waterDensityGPerCm3,
 } from '../../shared/carbide/index.ts';
 import { readCsv } from './read-csv.ts';
@@ -58,22 +58,22 @@ describe('shrinkage and press targets', () => {
 
   it.each(of('PW-2'))('$id: green density for $inputs is $expected', (row) => {
     const [sinteredDensityGPerCm3, shrinkage, binderFraction] = [given(row, 'rho_s'), given(row, 'S'), given(row, 'b')];
-    expectRow(row, pressTargets({ sinteredVolumeMm3: 600, sinteredDensityGPerCm3, binderFraction, linearShrinkage: shrinkage, sinteredLengthMm: 4.76 }).greenDensityGPerCm3);
+    expectRow(row, pressTargetsByDirection({ sinteredVolumeMm3: 600, sinteredDensityGPerCm3, binderFraction, shrinkages: evenShrinkage(shrinkage), heightMm: 4.76 }).greenDensityGPerCm3);
   });
 
   it.each(of('PW-3'))('$id: $inputs is $expected % of length', (row) => expectRow(row, 100 * lengthChangeFromMassChange(given(row, 'dm/m') / 100)));
 
   it.each(of('PW-4'))('$id: $inputs sinters to $expected mm', (row) => {
     const shrinkage = given(row, 'S');
-    const targets = pressTargets({ sinteredVolumeMm3: 500, sinteredDensityGPerCm3: 14.65, binderFraction: 0.02, linearShrinkage: shrinkage, sinteredLengthMm: 12.7 });
-    expect(targets.greenLengthMm).toBeCloseTo(given(row, 'd_die'), 3);
+    const targets = pressTargetsByDirection({ sinteredVolumeMm3: 500, sinteredDensityGPerCm3: 14.65, binderFraction: 0.02, shrinkages: evenShrinkage(shrinkage), heightMm: 12.7 });
+    expect(targets.greenHeightMm).toBeCloseTo(given(row, 'd_die'), 3);
     expectRow(row, given(row, 'd_die') * (1 - shrinkage));
     expect(linearShrinkage(given(row, 'd_die'), 12.7)).toBeCloseTo(shrinkage, 4); // the die size is rounded to 0.001 mm
   });
 
   it('the pressed weight is the sintered mass and all that leaves (mass balance)', () => {
     const losses = { binderFraction: 0.02, furtherLossFraction: 0.002 };
-    const { pressWeightG } = pressTargets({ sinteredVolumeMm3: 600, sinteredDensityGPerCm3: 14.65, ...losses, linearShrinkage: 0.18, sinteredLengthMm: 4.76 });
+    const { pressWeightG } = pressTargetsByDirection({ sinteredVolumeMm3: 600, sinteredDensityGPerCm3: 14.65, ...losses, shrinkages: evenShrinkage(0.18), heightMm: 4.76 });
     expect(pressWeightG * 0.98 * 0.998).toBeCloseTo(0.6 * 14.65, 10);
   });
 });

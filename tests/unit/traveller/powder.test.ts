@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { pressTargets } from '../../../shared/carbide/index.ts';
+import { evenShrinkage, pressTargetsByDirection } from '../../../shared/carbide/index.ts';
 import { verdictOf } from '../../../shared/traveller/index.ts';
 import type { InspectionPlan } from '../../../shared/traveller/index.ts';
 import { PLANS } from '../../../demo-data/plans.ts';
@@ -61,7 +61,7 @@ describe('the factors of the powder', () => {
   it('are the lab’s means and set the press target of each lot made from it', () => {
     releasedBatch(plant);
     openLot(plant, 'A1');
-    const { pressWeightG } = pressTargets({ sinteredVolumeMm3: 661, sinteredDensityGPerCm3: 14.65, binderFraction: 0.02, linearShrinkage: 0.18, sinteredLengthMm: 4.76 });
+    const { pressWeightG } = pressTargetsByDirection({ sinteredVolumeMm3: 661, sinteredDensityGPerCm3: 14.65, binderFraction: 0.02, shrinkages: evenShrinkage(0.18), heightMm: 4.76 });
     const { weightG, greenThicknessMm, fromBatch } = plant.lot('A1').press;
     // By hand: test pieces of 6 mm come out 4.872 mm high, 18.8 %; 4.76/0.812.
     expect([weightG / pressWeightG, greenThicknessMm / (4.76 / 0.812), fromBatch]).toEqual([expect.closeTo(1, 12), expect.closeTo(1, 12), 'P1']);
