@@ -1,19 +1,10 @@
 import { appendFileSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { io } from 'socket.io-client';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { readDrop } from '../../../server/feed/read-drop.ts';
-import { PressPlant, steady } from './press-plant.ts';
+import { pressPlant, steady } from './press-plant.ts';
 
-const open: PressPlant[] = [];
-async function pressPlant(...how: Parameters<typeof PressPlant.open>): Promise<PressPlant> {
-  const plant = await PressPlant.open(...how);
-  open.push(plant);
-  return plant;
-}
-afterEach(async () => {
-  for (const { plant } of open.splice(0)) await plant.close();
-});
 const otherBalance = { id: 'BAL-2', name: 'Another balance', gaugeKind: 'balance', unit: 'g', resolution: 0.001, expandedUncertainty: 0.001, least: 0, most: 50, calibrationDue: '2099-01-01', bench: 'Press 1' } as const;
 const card = { id: 'PR-1', name: 'Press 1', bench: 'Press 1', balance: 'BAL-1' };
 

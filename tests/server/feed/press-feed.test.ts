@@ -1,20 +1,11 @@
 import { existsSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { io } from 'socket.io-client';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { FeedReply } from '../../../server/feed/press-feeds.ts';
 import type { Presses } from '../../../shared/wire/presses-view.ts';
-import { PressPlant, steady } from './press-plant.ts';
+import { pressPlant, steady, type PressPlant } from './press-plant.ts';
 
-const open: PressPlant[] = [];
-async function pressPlant(...how: Parameters<typeof PressPlant.open>): Promise<PressPlant> {
-  const plant = await PressPlant.open(...how);
-  open.push(plant);
-  return plant;
-}
-afterEach(async () => {
-  for (const { plant } of open.splice(0)) await plant.close();
-});
 const presses = async ({ plant }: PressPlant): Promise<Presses['rows']> => ((await (await plant.as('inspector')).get('/api/presses')).body as Presses).rows;
 
 describe('weights over HTTP', () => {

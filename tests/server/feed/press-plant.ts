@@ -1,3 +1,4 @@
+import { onTestFinished } from 'vitest';
 import type { Answered } from '../http-caller.ts';
 import { FixturePlant } from '../fixture-plant.ts';
 import type { ServerOptions } from '../../../server/start-server.ts';
@@ -61,3 +62,10 @@ export class PressPlant {
 
 /** Weights by turns above and below the target. */
 export const steady = (count: number): number[] => Array.from({ length: count }, (_, at) => (at % 2 === 0 ? 10.004 : 9.996));
+
+/** Opens such a plant and closes it when the test is over. */
+export async function pressPlant(...how: Parameters<typeof PressPlant.open>): Promise<PressPlant> {
+  const press = await PressPlant.open(...how);
+  onTestFinished(() => press.plant.close());
+  return press;
+}
