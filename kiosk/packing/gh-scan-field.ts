@@ -2,6 +2,7 @@ import { LitElement, css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { createRef, ref } from 'lit/directives/ref.js';
 import { live } from 'lit/directives/live.js';
+import { Scans } from '../desk/scans.ts';
 import '../parts/gh-button.ts';
 import { partStyles } from '../parts/part-styles.ts';
 import { tell } from '../parts/tell.ts';
@@ -30,14 +31,7 @@ export class GhScanField extends LitElement {
   @state() private text = '';
   readonly #input = createRef<HTMLInputElement>();
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    document.addEventListener('kiosk-scanned', this.#hear);
-  }
-  override disconnectedCallback(): void {
-    document.removeEventListener('kiosk-scanned', this.#hear);
-    super.disconnectedCallback();
-  }
+  protected readonly scans = new Scans(this, (event) => this.#hear(event));
 
   override focus(options?: FocusOptions): void {
     this.#input.value?.focus(options);

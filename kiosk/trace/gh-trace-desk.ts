@@ -11,6 +11,7 @@ import { showFigure } from '../desk/show.ts';
 import { SortedTable, type DeskRow } from '../desk/sorted-table.ts';
 import { labels } from '../desk/words.ts';
 import { Follow, link } from '../link/index.ts';
+import { Scans } from '../desk/scans.ts';
 import '../parts/gh-button.ts';
 import '../parts/gh-field.ts';
 import '../parts/gh-notice.ts';
@@ -43,21 +44,14 @@ export class GhTraceDesk extends LitElement {
   readonly #table = new SortedTable(this);
   readonly connection = new Follow(this, () => link.connection);
 
+  protected readonly scans = new Scans(this, (event) => this.#scanned(event));
+
   get #query(): string {
     return this.route?.query.get('q') ?? '';
   }
   get #key(): string | null {
     const [kind, id] = this.route?.parts ?? [];
     return id === undefined || !TRACE_KINDS.some((known) => known === kind) ? null : `${kind}/${id}`;
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    document.addEventListener('kiosk-scanned', this.#scanned);
-  }
-  override disconnectedCallback(): void {
-    document.removeEventListener('kiosk-scanned', this.#scanned);
-    super.disconnectedCallback();
   }
 
   override render() {

@@ -4,6 +4,7 @@ import { formatDesignation, readDesignation } from '../../../shared/carbide/inde
 import { designationDeskWords as words } from '../../../shared/words/designation-desk.en.ts';
 import { designationWords } from '../../../shared/words/designation.en.ts';
 import { deskStyles } from '../../desk/desk-styles.ts';
+import { Scans } from '../../desk/scans.ts';
 import '../../parts/gh-field.ts';
 import '../../parts/gh-state-mark.ts';
 import { partStyles } from '../../parts/part-styles.ts';
@@ -32,14 +33,7 @@ export class GhDesignation extends LitElement {
   /** Kept between renderings, so that the plan below does not begin anew with every one. */
   #worked: WorkedDesignation | null = null;
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    document.addEventListener('kiosk-scanned', this.#scanned);
-  }
-  override disconnectedCallback(): void {
-    document.removeEventListener('kiosk-scanned', this.#scanned);
-    super.disconnectedCallback();
-  }
+  protected readonly scans = new Scans(this, (event) => this.#scanned(event));
 
   protected override willUpdate(changed: PropertyValues): void {
     // Limits given for one designation are not those of the next.

@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { link, type RefusalText } from '../../link/index.ts';
+import { Scans } from '../../desk/scans.ts';
 import '../../parts/gh-button.ts';
 import '../../parts/gh-select-list.ts';
 import '../../parts/gh-sheet.ts';
@@ -35,17 +36,17 @@ export class GhGaugeChoice extends LitElement {
   #told = '';
   #end: (() => void) | null = null;
 
+  protected readonly scans = new Scans(this, (event) => this.#scanned(event));
+
   override connectedCallback(): void {
     super.connectedCallback();
     void this.#read();
-    document.addEventListener('kiosk-scanned', this.#scanned);
     this.#end = link.onChanged(['catalogue'], () => {
       forgetGauges();
       void this.#read();
     });
   }
   override disconnectedCallback(): void {
-    document.removeEventListener('kiosk-scanned', this.#scanned);
     this.#end?.();
     super.disconnectedCallback();
   }

@@ -2,7 +2,8 @@ import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { askedInputs, inputsFrom, takesPressLimits, type CharacteristicWork, type Measured, type ReadingInputs, type Refusal } from '../../../shared/traveller/index.ts';
 import { readGaugeLine } from '../../../shared/metrology/gauge-line/index.ts';
-import type { Outcome } from '../../link/index.ts';
+import { link, type Outcome } from '../../link/index.ts';
+import { Scans } from '../../desk/scans.ts';
 import '../../parts/gh-demand.ts';
 import '../../parts/gh-keypad.ts';
 import { partStyles } from '../../parts/part-styles.ts';
@@ -12,7 +13,7 @@ import { nextOrdinal } from '../asked-now.ts';
 import { catalogue, format, travellerWords } from '../speak.ts';
 import { enteredFigure } from './entered-figure.ts';
 import '../../gauges/gh-serial-gauge.ts';
-import type { ListedGauge } from '../gauges.ts';
+import { gaugeInUse, gaugesOfPlant, type ListedGauge } from '../gauges.ts';
 import './gh-gauge-choice.ts';
 import '../press/gh-press-target.ts';
 import './gh-likely-question.ts';
@@ -38,16 +39,9 @@ export class GhMeasureWork extends GateWork {
   @state() private noted: Noted | null = null;
   @state() private asking: { readonly entry: Entry; readonly refusal: Unlikely; readonly clientId: string } | null = null;
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    document.addEventListener('kiosk-scanned', this.#scanned);
-  }
-  override disconnectedCallback(): void {
-    document.removeEventListener('kiosk-scanned', this.#scanned);
-    super.disconnectedCallback();
-  }
-
   /** A gauge that types more than a bare figure is heard as a scan: where its card says how such a line is read, and the line is one, it is a reading. */
+  protected readonly scans = new Scans(this, (event) => this.#scanned(event));
+
   readonly #scanned = (event: Event): void => {
     const { line, unit = '' } = this.gauge.card ?? {};
     if (!(event instanceof CustomEvent) || event.defaultPrevented || line === undefined || (line.after === '' && line.unit === '') || this.refusal !== null || this.asking !== null) return;
@@ -117,6 +111,7 @@ export class GhMeasureWork extends GateWork {
   }
 
   async #enter(at: WorkAt, entry: Entry, sure = false): Promise<void> {
+    await this.#gaugeRead(at);
     const outcome = await this.give({
       type: 'takeReading', ...this.characteristicOf(at), ...entry, ...this.#gaugeOf(at), ...(sure ? { sure: true } : {}),
     });
@@ -145,9 +140,16 @@ export class GhMeasureWork extends GateWork {
   }
 
   /** The gauge that goes with a reading: only one of the kind asked for. */
+  /** A gauge may type before its choice stands on the screen: the reading waits for the list and is not refused for want of a gauge. */
+  async #gaugeRead({ work }: WorkAt): Promise<void> {
+    const kind = gaugeKindOf(work);
+    if (kind === null || kind === this.gauge.kind) return;
+    const card = gaugeInUse(await gaugesOfPlant(), kind, link.session.value?.bench ?? '', new Date().toISOString().slice(0, 10));
+    this.gauge = { kind, id: card?.id ?? '', card };
+  }
+
   #gaugeOf({ work }: WorkAt): { readonly gauge?: string } {
-    const { characteristic } = work.demand;
-    const wanted = characteristic.kind === 'measured' ? characteristic.gaugeKind : null;
+    const wanted = gaugeKindOf(work);
     return wanted === null || wanted !== this.gauge.kind || this.gauge.id === '' ? {} : { gauge: this.gauge.id };
   }
 
@@ -155,6 +157,10 @@ export class GhMeasureWork extends GateWork {
     this.gauge = event.detail;
     if (this.gauge.id !== '') void this.at?.store.bring(`gauge:${this.gauge.id}`).catch(() => undefined);
   };
+}
+
+function gaugeKindOf({ demand: { characteristic } }: CharacteristicWork): string | null {
+  return characteristic.kind === 'measured' ? characteristic.gaugeKind : null;
 }
 
 /** The largest uncertainty among the gauges used so far, as the verdict will take it. */
